@@ -1,0 +1,2 @@
+// Plan to Run.
+export type * from './run.ts'

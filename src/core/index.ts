@@ -1,0 +1,2 @@
+// The library's public face.
+export type * from './findings/index.ts'

@@ -1,0 +1,2 @@
+// Cards of vessels, heat sources and lids.
+export type { PotCard, PotId, Regulator } from './card.ts'
