@@ -27,6 +27,8 @@ export interface Clock {
   readonly total_s: readonly [number, number]
   /** Time a person must stand there, of the total. */
   readonly handsOn_s: number
+  /** Waiting that is not on this clock: soaking overnight, chilling. */
+  readonly apart_s?: number
 }
 
 /** One band of work on the strip. */

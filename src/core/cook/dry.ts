@@ -1,0 +1,229 @@
+import { steamTables as steam } from '../steam/index.ts'
+import { type Given, type Group, resize, ripen, warm } from './group.ts'
+import { heatCapacity_J_per_K } from './liquor.ts'
+import type { Vessel } from './vessel.ts'
+
+// One step of a hot fatted base with no liquor to speak of: preheating, browning, sweating. Fat and floor are one
+// node. A wet face stays near 100 °C until its water has gone and then crusts; juice that the floor cannot boil away
+// pools, keeps the faces wet and turns browning into stewing: crowding is a result here, not a rule.
+
+export interface DryOrder {
+  readonly most_W: number
+  readonly thermostat_K: number
+  /** Loads that lie on the floor now; with the side that faces it when they are being browned. */
+  readonly on: readonly Lying[]
+  readonly stirred: boolean
+}
+
+export interface Lying {
+  readonly group: Group
+  readonly side: { crust: number; brown: number } | null
+}
+
+const given: Given = { juice_kg: 0, fat_kg: 0, gelatin_kg: 0, absorbed_kg: 0, starch_kg: 0 }
+
+/** Surface that a piece lays on the floor, m2: its two longer dimensions for a slab or brick, a third of it when round. */
+function face_m2(g: Group): number {
+  const p = g.load.pieces!
+  if (p.shape === 'slab' || p.shape === 'brick') return p.width_m * p.length_m
+  if (p.shape === 'cylinder') return 0.5 * p.thickness_m * p.length_m
+  return 0.3 * p.thickness_m ** 2
+}
+
+export interface DryStep {
+  power_W: number
+  /** Share of the floor that food covers; above 1 it lies on itself. */
+  coverage: number
+  pool_kg: number
+}
+
+export function stepDry(v: Vessel, step_s: number, o: DryOrder, out: DryStep): DryStep {
+  const { card, c } = v
+  const area = card.baseArea_m2
+  const boil_K = v.boil_K
+  const hfg = steam.latentHeat_J_per_kg(boil_K)
+  const fatHeat = heatCapacity_J_per_K({ ...v.liquor, water: 0 })
+  const floorHeat = card.base_J_per_K + fatHeat
+
+  let faces = 0
+  for (const { group } of o.on) faces += face_m2(group) * group.count
+  const coverage = faces / area
+  const touching_m2 = area * Math.min(c.contactShare * Math.min(1, coverage * 1.2), coverage)
+  const crowd = coverage > 0 ? touching_m2 / faces : 0
+
+  // Loosely laid, a piece is warmed through the one face that lies on the floor. Crowded, the steam it gives off
+  // condenses on its cold neighbours: they are warmed all round, give up juice and never dry.
+  const crowding = Math.max(0, Math.min(1, (coverage - c.crowdFrom) / (1 - c.crowdFrom)))
+  const warmed = c.warmedLoose + (c.warmedCrowded - c.warmedLoose) * crowding
+
+  // Heat that leaves the floor at 1 K over the boil, through faces and through the pool.
+  const poolArea = Math.max(0, Math.min(area - touching_m2 * 0.9, v.liquor.water / 960 / c.poolDepth_m))
+  const poolDraws = poolArea * 2500
+  let faceDraws = 0
+  const draws: number[] = []
+  for (const { group, side } of o.on) {
+    const touch = face_m2(group) * group.count * crowd
+    // A crust stands hotter than the boil, so it draws less.
+    const crust = side ? side.crust : 0
+    const draw = c.contact_W_per_m2K * touch * (1 - 0.6 * crust)
+    draws.push(draw)
+    faceDraws += draw
+  }
+  const loss = c.dryPanLoss_W_per_K
+  const base0 = v.base_K
+  // Implicit floor; the thermostat gives what holds it.
+  const den = floorHeat / step_s + faceDraws + poolDraws + loss
+  const fixed = (floorHeat / step_s) * base0 + (faceDraws + poolDraws) * boil_K + loss * v.room_K
+  let power_W = o.most_W
+  let base_K = (fixed + power_W) / den
+  if (base_K > o.thermostat_K && base0 <= o.thermostat_K + 1) {
+    power_W = Math.max(0, o.thermostat_K * den - fixed)
+    base_K = (fixed + power_W) / den
+  } else if (base_K > o.thermostat_K) {
+    power_W = 0
+    base_K = fixed / den
+  }
+  const e = v.books.energy_J
+  e.in += power_W * step_s
+  const lost_J = loss * (base_K - v.room_K) * step_s
+  if (lost_J >= 0) e.lost += lost_J
+  else e.in -= lost_J
+  // Fat moves with the floor; the little water keeps to the boil.
+  const over = base_K - boil_K
+  let spare_J = Math.max(0, poolDraws * over * step_s)
+
+  for (let i = 0; i < o.on.length; i++) {
+    const { group, side } = o.on[i]
+    const offered_J = Math.max(0, draws[i] * over * step_s)
+    const surface = group.body.surface_m2 * group.count
+    const dryFace = side ? side.crust : 0
+    const face_K = boil_K + dryFace * 0.25 * Math.max(0, over)
+    const film = Math.min(2000, (draws[i] / Math.max(1e-6, surface)) * (over > 5 ? Math.min(warmed, over / 20) : 0.25))
+    group.body.forward(step_s, Math.max(1, film))
+    const wants_J = (group.body.heatFixed_J + group.body.heatPerKelvin_J_per_K * face_K) * group.count
+    let taken_J = 0
+    if (wants_J > 0 && wants_J > offered_J) {
+      // The floor gives less than the film would: solve for the face that takes exactly that.
+      const T = (offered_J / group.count - group.body.heatFixed_J) / group.body.heatPerKelvin_J_per_K
+      taken_J = warm(group, T)
+    } else {
+      taken_J = warm(group, face_K)
+    }
+    const evaporates_J = offered_J - taken_J
+    // Face water boils off: from the pool of juice first, then out of the piece.
+    if (evaporates_J > 0) {
+      let kg = evaporates_J / hfg
+      const fromPiece = Math.min(kg * (v.liquor.water > 1e-3 ? 0.35 : 1), group.mass_kg * 0.02)
+      evaporateFromPiece(v, group, fromPiece, boil_K, hfg)
+      kg -= fromPiece
+      spare_J += kg * hfg
+      if (side) {
+        const faces_m2 = Math.max(1e-6, face_m2(group) * group.count * crowd)
+        side.crust = Math.min(1, side.crust + fromPiece / faces_m2 / c.crustWater_kg_per_m2)
+      }
+    } else spare_J += evaporates_J
+  }
+
+  ripenDry(v, step_s)
+  // The pool: what heat is spare boils it away; what is left keeps faces wet.
+  const pool_kg = v.liquor.water
+  const boils_kg = Math.min(pool_kg, Math.max(0, spare_J / hfg))
+  if (boils_kg > 0) {
+    v.liquor.water -= boils_kg
+    // It leaves at the boil: the floor pays what it still lacked.
+    v.base_K -= (4200 * boils_kg * (boil_K - v.liquor_K)) / card.base_J_per_K
+    v.books.water_kg.evaporated += boils_kg
+    e.leftWithVapour += boils_kg * (4200 * (boil_K - 273.15) + hfg)
+  }
+  // Heat offered but not used by water stays in the floor.
+  const unused_J = spare_J - boils_kg * hfg
+  base_K += unused_J / floorHeat
+  const film_m = v.liquor.water / 960 / Math.max(1e-4, area - touching_m2 * 0.5)
+  for (let i = 0; i < o.on.length; i++) {
+    const { side, group } = o.on[i]
+    if (!side) continue
+    if (film_m > c.cling_m) side.crust *= Math.exp((-step_s / c.rewet_s) * Math.min(1, film_m / (3 * c.cling_m)))
+    const face_K = base_K
+    const rate = (side.crust ** 2 * 2 ** ((face_K - 453.15) / c.brownDoubling_dK)) / c.brownTime_s
+    const before = side.brown
+    side.brown = 1 - (1 - side.brown) * Math.exp(-rate * step_s)
+    v.fond_kg += (side.brown - before) * 0.5 * group.mass_kg * c.fondPerMeat
+  }
+  settleFloor(v, base0, base_K)
+  v.hot_K = v.base_K
+  v.patch_dK = 0
+  v.power_W = power_W
+  out.power_W = power_W
+  out.coverage = coverage
+  out.pool_kg = v.liquor.water
+  return out
+}
+
+function evaporateFromPiece(v: Vessel, g: Group, kg: number, at_K: number, hfg: number): void {
+  if (kg <= 0) return
+  const mean = g.mean_K()
+  resize(g, -kg)
+  // The outer layers dry first.
+  let left = kg
+  for (let i = g.water_kg.length - 1; i >= 0 && left > 0; i--) {
+    const take = Math.min(left, g.water_kg[i] * 0.5)
+    g.water_kg[i] -= take
+    left -= take
+  }
+  g.given_kg += kg
+  v.books.water_kg.evaporated += kg
+  // Heating that water from the piece's mean to the boil is paid out of the floor's heat.
+  v.base_K -= (4200 * kg * (at_K - mean)) / v.card.base_J_per_K
+  v.books.energy_J.leftWithVapour += kg * (4200 * (at_K - 273.15) + hfg)
+}
+
+function ripenDry(v: Vessel, step_s: number): void {
+  for (const g of v.groups) {
+    if (g.where !== 1 && g.where !== 2) continue
+    ripen(g, step_s, false, v.c, given)
+    const core = g.coldest_K()
+    if (core > g.hottestCore_K) g.hottestCore_K = core
+    if (g.where !== 1) {
+      g.plateJuice_kg += given.juice_kg
+      g.given_kg += given.juice_kg
+      continue
+    }
+    const mean = g.mean_K()
+    if (given.juice_kg > 0) {
+      resize(g, -given.juice_kg)
+      g.given_kg += given.juice_kg
+      pour(v, 'water', given.juice_kg, 4200, mean)
+    }
+    if (given.fat_kg > 0) {
+      const heat = g.count * g.body.heatCapacity_J_per_K
+      g.count *= Math.max(1e-3, (heat - given.fat_kg * 2100) / heat)
+      g.mass_kg -= given.fat_kg
+      g.fat_kg -= given.fat_kg
+      pour(v, 'fat', given.fat_kg, 2100, mean)
+    }
+  }
+}
+
+/** Something small joins the pan: the floor pays for bringing it to the pan's own temperature. */
+function pour(v: Vessel, part: 'water' | 'fat', kg: number, cp: number, at_K: number): void {
+  v.liquor[part] += kg
+  v.base_K -= (kg * cp * (v.liquor_K - at_K)) / v.card.base_J_per_K
+}
+
+/** Fat rides with the floor, water stays at the boil: move the liquor's temperature and pay the difference. */
+function settleFloor(v: Vessel, base0: number, floor_K: number): void {
+  // v.base_K may have paid small debts during the step: keep them.
+  const debt = v.base_K - base0
+  const liquorHeat = heatCapacity_J_per_K(v.liquor)
+  const fatHeat = liquorHeat - 4200 * v.liquor.water
+  // All of the liquor moves as one node: to the floor when it is fat, to the boil when it is water.
+  const share = liquorHeat > 0 ? fatHeat / liquorHeat : 1
+  const target = share * (floor_K + debt) + (1 - share) * Math.min(floor_K + debt, v.boil_K)
+  // `floorHeat` above counted the fat with the floor at one temperature: undo and redo with the real target.
+  const before = v.liquor_K
+  const floorHeat = v.card.base_J_per_K + fatHeat
+  const total = floorHeat * (floor_K - base0) + v.card.base_J_per_K * debt
+  // total = base ΔT_b + liquor ΔT_l
+  v.base_K = base0 + (total - liquorHeat * (target - before)) / v.card.base_J_per_K
+  v.liquor_K = target
+}

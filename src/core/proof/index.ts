@@ -1,0 +1,2 @@
+// Rules on text and run.
+export { headlineTime, spoken } from './headline-time.ts'
