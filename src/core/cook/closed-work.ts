@@ -276,7 +276,7 @@ function flashInside(w: Walk): void {
     const steam_kg = (over_J * g.count) / hfg
     // The steam leaves at the piece's temperature; the count shrinks by the water's heat capacity.
     const heat = g.count * g.body.heatCapacity_J_per_K
-    const carried_J = 4200 * steam_kg * (g.mean_K() - reference_K)
+    const carried_J = 4200 * steam_kg * (g.leaving_K() - reference_K)
     g.count *= Math.max(1e-3, (heat - 4200 * steam_kg) / heat)
     g.mass_kg -= steam_kg
     for (let i = 0; i < g.water_kg.length; i++) g.water_kg[i] -= Math.min(g.water_kg[i], steam_kg * g.body.share[i])

@@ -79,49 +79,37 @@ export function cookPlan(plan: Plan, options: CookOptions = {}): Run {
   return { ...run, findings: findingsOf(run, w) }
 }
 
+type Doing = { [K in Plan['operations'][number]['kind']]: (w: Walk, op: never) => void }
+
+const doing: Doing = {
+  bench,
+  heat,
+  add,
+  season: add,
+  thicken: add,
+  brown,
+  fry,
+  deglaze,
+  simmer,
+  reduce,
+  bake,
+  lock,
+  hold,
+  release,
+  rest,
+  chill: rest,
+  serve: rest,
+  mash: rest,
+  lift,
+  return: giveBack,
+  strain,
+  drain: strain,
+  skim,
+}
+
 function perform(w: Walk, op: Plan['operations'][number]): void {
-  switch (op.kind) {
-    case 'bench':
-      return bench(w, op)
-    case 'heat':
-      return heat(w, op)
-    case 'add':
-    case 'season':
-    case 'thicken':
-      return add(w, op as never)
-    case 'brown':
-      return brown(w, op)
-    case 'fry':
-      return fry(w, op)
-    case 'deglaze':
-      return deglaze(w, op)
-    case 'simmer':
-      return simmer(w, op)
-    case 'reduce':
-      return reduce(w, op)
-    case 'bake':
-      return bake(w, op)
-    case 'lock':
-      return lock(w, op)
-    case 'hold':
-      return hold(w, op)
-    case 'release':
-      return release(w, op)
-    case 'rest':
-    case 'chill':
-    case 'serve':
-    case 'mash':
-      return rest(w, op as never)
-    case 'lift':
-      return lift(w, op)
-    case 'return':
-      return giveBack(w, op)
-    case 'strain':
-    case 'drain':
-      return strain(w, op as never)
-    case 'skim':
-      return skim(w, op)
-  }
+  // Each function takes the operation of its own kind; the table pairs them, which the compiler cannot follow.
+  doing[op.kind](w, op as never)
 }
 
 function clockOf(w: Walk): Clock {

@@ -113,8 +113,8 @@ export function stepDry(v: Vessel, step_s: number, o: DryOrder, out: DryStep): D
     // Face water boils off: from the pool of juice first, then out of the piece.
     if (evaporates_J > 0) {
       let kg = evaporates_J / hfg
-      const fromPiece = Math.min(kg * (v.liquor.water > 1e-3 ? 0.35 : 1), group.mass_kg * 0.02)
-      evaporateFromPiece(v, group, fromPiece, boil_K, hfg)
+      const most_kg = Math.min(kg * (v.liquor.water > 1e-3 ? 0.35 : 1), group.mass_kg * 0.02)
+      const fromPiece = evaporateFromPiece(v, group, most_kg, boil_K, hfg)
       kg -= fromPiece
       spare_J += kg * hfg
       if (side) {
@@ -159,22 +159,29 @@ export function stepDry(v: Vessel, step_s: number, o: DryOrder, out: DryStep): D
   return out
 }
 
-function evaporateFromPiece(v: Vessel, g: Group, kg: number, at_K: number, hfg: number): void {
-  if (kg <= 0) return
-  const mean = g.mean_K()
-  resize(g, -kg)
-  // The outer layers dry first.
-  let left = kg
-  for (let i = g.water_kg.length - 1; i >= 0 && left > 0; i--) {
-    const take = Math.min(left, g.water_kg[i] * 0.5)
-    g.water_kg[i] -= take
-    left -= take
+/** Dries a piece by up to `most_kg`, from its outer layers first; says how much there was to take. */
+function evaporateFromPiece(v: Vessel, g: Group, most_kg: number, at_K: number, hfg: number): number {
+  let left = most_kg
+  if (g.kind === 'meat') {
+    for (let i = g.water_kg.length - 1; i >= 0 && left > 0; i--) {
+      const take = Math.min(left, g.water_kg[i] * 0.5)
+      g.water_kg[i] -= take
+      left -= take
+    }
+  } else {
+    const held = g.load.mass_kg * g.food.composition.water - g.given_kg + g.absorbed_kg
+    left = Math.max(0, most_kg - Math.max(0, held * 0.5))
   }
+  const kg = most_kg - left
+  if (kg <= 0) return 0
+  const leaving_K = g.leaving_K()
+  resize(g, -kg)
   g.given_kg += kg
   v.books.water_kg.evaporated += kg
-  // Heating that water from the piece's mean to the boil is paid out of the floor's heat.
-  v.base_K -= (4200 * kg * (at_K - mean)) / v.card.base_J_per_K
+  // Heating that water from the piece's own temperature to the boil is paid out of the floor's heat.
+  v.base_K -= (4200 * kg * (at_K - leaving_K)) / v.card.base_J_per_K
   v.books.energy_J.leftWithVapour += kg * (4200 * (at_K - 273.15) + hfg)
+  return kg
 }
 
 function ripenDry(v: Vessel, step_s: number): void {
@@ -188,7 +195,7 @@ function ripenDry(v: Vessel, step_s: number): void {
       g.given_kg += given.juice_kg
       continue
     }
-    const mean = g.mean_K()
+    const mean = g.leaving_K()
     if (given.juice_kg > 0) {
       resize(g, -given.juice_kg)
       g.given_kg += given.juice_kg

@@ -52,6 +52,11 @@ export interface Group {
   heat_J(): number
   mean_K(): number
   coldest_K(): number
+  /**
+   * The temperature at which what leaves carries its share of the body's heat: the mean, unless there is ice, whose
+   * latent heat is still owed.
+   */
+  leaving_K(): number
 }
 
 const meatCharacters = new Set(['collagen cut', 'lean meat', 'poultry dark', 'poultry light', 'sausage', 'fish'])
@@ -126,6 +131,7 @@ export function makeGroup(load: Load): Group {
     heat_J: () => g.count * body.heat_J(reference_K),
     mean_K: () => body.mean_K(),
     coldest_K: () => coldestOf(body),
+    leaving_K: () => reference_K + body.heat_J(reference_K) / body.heatCapacity_J_per_K,
   }
   return g
 }

@@ -348,7 +348,7 @@ export function giveBack(w: Walk, op: Op<'return'>): void {
 /** What ran out of the pieces on the plate goes back with them. */
 function takePlateJuice(w: Walk, g: Group): void {
   if (g.plateJuice_kg <= 0) return
-  const mean_K = g.mean_K()
+  const mean_K = g.leaving_K()
   resize(g, -g.plateJuice_kg)
   mixWater(w.v, g.plateJuice_kg, mean_K)
   g.plateJuice_kg = 0

@@ -125,7 +125,7 @@ export function heatHeld_J(v: Vessel): number {
     v.card.base_J_per_K * (v.base_K - reference_K) +
     v.card.wall_J_per_K * (v.wall_K - reference_K) +
     heatCapacity_J_per_K(v.liquor) * (v.liquor_K - reference_K) +
-    v.vapour_kg * vapourEnthalpy_J_per_kg(v.liquor_K)
+    (v.vapour_kg > 0 ? v.vapour_kg * vapourEnthalpy_J_per_kg(v.liquor_K) : 0)
   for (const g of v.groups) sum += g.heat_J()
   return sum
 }

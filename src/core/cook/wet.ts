@@ -59,6 +59,8 @@ export function resistances(v: Vessel): { fond: number; layer: number; floor: nu
 export function stepWet(v: Vessel, step_s: number, o: WetOrder, out: WetStep): WetStep {
   const { card, c } = v
   const area = card.baseArea_m2
+  // Liquid poured into much hot fat may start above any table: it flashes within the step.
+  const from_K = Math.min(v.liquor_K, 430)
   const free_m3 = freeLiquor_m3(v)
   const wet = wettedShare(free_m3, area, c)
   const wetArea_m2 = area * Math.max(0.02, wet)
@@ -76,14 +78,14 @@ export function stepWet(v: Vessel, step_s: number, o: WetOrder, out: WetStep): W
   }
 
   const liquorHeat = Math.max(20, heatCapacity_J_per_K(v.liquor))
-  const hfg = steam.latentHeat_J_per_kg(v.liquor_K)
+  const hfg = steam.latentHeat_J_per_kg(from_K)
   const sealed = o.lid === 'sealed'
   const space_m3 = headspace_m3(v)
   // Steam that the headspace takes up: what it lacks now, and what a warmer liquor sends up.
   const covered = o.lid === 'on' || o.lid === 'locked' || sealed
-  const lacks_kg = covered ? space_m3 * steam.vapourDensity_kg_per_m3(v.liquor_K) - v.vapour_kg : -v.vapour_kg
+  const lacks_kg = covered ? space_m3 * steam.vapourDensity_kg_per_m3(from_K) - v.vapour_kg : -v.vapour_kg
   const more_kg_per_K = covered
-    ? space_m3 * (steam.vapourDensity_kg_per_m3(v.liquor_K + 0.5) - steam.vapourDensity_kg_per_m3(v.liquor_K - 0.5))
+    ? space_m3 * (steam.vapourDensity_kg_per_m3(from_K + 0.5) - steam.vapourDensity_kg_per_m3(from_K - 0.5))
     : 0
 
   const breath_kg = breathing_kg_per_s(v, o) * step_s
@@ -167,7 +169,10 @@ export function stepWet(v: Vessel, step_s: number, o: WetOrder, out: WetStep): W
   }
   const wall_K = wallA + wallB * liquor_K
   const lost_J = o.loss_W_per_K * (wall_K - o.around_K) * step_s
-  const toHeadspace_kg = lacks_kg + more_kg_per_K * (liquor_K - v.liquor_K)
+  // The straight line through the vapour's density can ask for steam that is not there, or water that is not.
+  const asked_kg = lacks_kg + more_kg_per_K * (liquor_K - v.liquor_K)
+  const toHeadspace_kg = Math.max(-v.vapour_kg, Math.min(asked_kg, v.liquor.water))
+  base_K += ((asked_kg - toHeadspace_kg) * hfg) / card.base_J_per_K
   const e = v.books.energy_J
   e.in += power_W * step_s
   if (lost_J >= 0) e.lost += lost_J
@@ -230,7 +235,7 @@ export function stepWet(v: Vessel, step_s: number, o: WetOrder, out: WetStep): W
 
 /** Vapour that leaves below the boil, kg/s: from an open face, under a lid that breathes, or by a sealed pot's leak. */
 function breathing_kg_per_s(v: Vessel, o: WetOrder): number {
-  const T = v.liquor_K
+  const T = Math.min(v.liquor_K, 430)
   if (v.liquor.water <= 0.002) return 0
   if (o.lid === 'locked') return 0
   if (o.lid === 'sealed') return T > v.boil_K ? v.card.leak_kg_per_s : 0
@@ -263,7 +268,7 @@ export function ripenGroups(v: Vessel, step_s: number): void {
     ripen(g, step_s, inPot, v.c, given)
     const core = g.coldest_K()
     if (core > g.hottestCore_K) g.hottestCore_K = core
-    const mean_K = g.mean_K()
+    const mean_K = g.leaving_K()
     if (given.absorbed_kg > 0 && inPot) {
       const takes = Math.min(given.absorbed_kg, Math.max(0, v.liquor.water - 0.005))
       if (takes > 0) {
@@ -322,7 +327,7 @@ function saltTo(v: Vessel, g: Vessel['groups'][number], step_s: number): void {
   const level = (v.liquor.salt + g.salt_kg) / (water + liquorWater)
   let into = (level * water - g.salt_kg) * -Math.expm1(-rate * step_s)
   into = Math.max(-g.salt_kg, Math.min(v.liquor.salt, into))
-  if (Math.abs(into) > 1e-9) moveSolid(v, g, 'salt', -into, v.liquor_K, 1500)
+  if (Math.abs(into) > 1e-9) moveSolid(v, g, 'salt', -into, g.leaving_K(), 1500)
 }
 
 /** Raw starch swells above about 65 °C within a minute or two. */
@@ -348,7 +353,7 @@ function growFloor(v: Vessel, step_s: number, stirred: boolean, boilingFlux_W_pe
     const thick = mu / (mu + c.mixingHalfViscosity_Pas)
     const time = c.mixingThin_s + (c.mixingThick_s - c.mixingThin_s) * thick
     v.floorSolids += (bulk - v.floorSolids) * -Math.expm1(-step_s / time)
-    const dries_kg_per_m2s = boilingFlux_W_per_m2 / steam.latentHeat_J_per_kg(v.liquor_K)
+    const dries_kg_per_m2s = boilingFlux_W_per_m2 / steam.latentHeat_J_per_kg(Math.min(v.liquor_K, 430))
     const stays = mu / (mu + c.layerHalfViscosity_Pas)
     v.layer_kg_per_m2 += dries_kg_per_m2s * v.floorSolids * stays * step_s
   }
