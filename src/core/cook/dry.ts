@@ -58,8 +58,10 @@ export function stepDry(v: Vessel, step_s: number, o: DryOrder, out: DryStep): D
 
   // Heat that leaves the floor at 1 K over the boil, through faces and through the pool.
   const poolArea = Math.max(0, Math.min(area - touching_m2 * 0.9, v.liquor.water / 960 / c.poolDepth_m))
-  const poolDraws = poolArea * 2500
+  const hot = v.base_K > boil_K + 0.5
+  const poolDraws = hot ? poolArea * 2500 : 0
   let faceDraws = 0
+  let facesAt = 0
   const draws: number[] = []
   for (const { group, side } of o.on) {
     const touch = face_m2(group) * group.count * crowd
@@ -68,12 +70,14 @@ export function stepDry(v: Vessel, step_s: number, o: DryOrder, out: DryStep): D
     const draw = c.contact_W_per_m2K * touch * (1 - 0.6 * crust)
     draws.push(draw)
     faceDraws += draw
+    // A wet face on a hot floor stands at the boil; on a cooler floor it has the temperature of the piece.
+    facesAt += draw * (hot ? boil_K : outside_K(group))
   }
   const loss = c.dryPanLoss_W_per_K
   const base0 = v.base_K
   // Implicit floor; the thermostat gives what holds it.
   const den = floorHeat / step_s + faceDraws + poolDraws + loss
-  const fixed = (floorHeat / step_s) * base0 + (faceDraws + poolDraws) * boil_K + loss * v.room_K
+  const fixed = (floorHeat / step_s) * base0 + facesAt + poolDraws * boil_K + loss * v.room_K
   let power_W = o.most_W
   let base_K = (fixed + power_W) / den
   if (base_K > o.thermostat_K && base0 <= o.thermostat_K + 1) {
@@ -94,7 +98,18 @@ export function stepDry(v: Vessel, step_s: number, o: DryOrder, out: DryStep): D
 
   for (let i = 0; i < o.on.length; i++) {
     const { group, side } = o.on[i]
-    const offered_J = Math.max(0, draws[i] * over * step_s)
+    if (!hot || over <= 0) {
+      // Small pieces even out within the step: they get no more than brings them halfway to the floor.
+      const gap_K = base_K - (hot ? boil_K : outside_K(group))
+      const asked_J = draws[i] * gap_K * step_s
+      const most_J = 0.5 * group.count * group.body.heatCapacity_J_per_K * Math.abs(gap_K)
+      const gives_J = Math.max(-most_J, Math.min(most_J, asked_J))
+      spare_J += asked_J - gives_J
+      group.body.forward(step_s, c.filmAir_W_per_m2K)
+      warm(group, (gives_J / group.count - group.body.heatFixed_J) / group.body.heatPerKelvin_J_per_K)
+      continue
+    }
+    const offered_J = draws[i] * over * step_s
     const surface = group.body.surface_m2 * group.count
     const dryFace = side ? side.crust : 0
     const face_K = boil_K + dryFace * 0.25 * Math.max(0, over)
@@ -158,6 +173,8 @@ export function stepDry(v: Vessel, step_s: number, o: DryOrder, out: DryStep): D
   out.pool_kg = v.liquor.water
   return out
 }
+
+const outside_K = (g: Group): number => g.body.temperature_K[g.body.nodes - 1]
 
 /** Dries a piece by up to `most_kg`, from its outer layers first; says how much there was to take. */
 function evaporateFromPiece(v: Vessel, g: Group, most_kg: number, at_K: number, hfg: number): number {

@@ -199,6 +199,14 @@ export function warm(g: Group, medium_K: number): number {
   return g.body.back(medium_K) * g.count
 }
 
+/** Water comes in at the liquor's temperature, and its heat spreads through the load. */
+export function drink(g: Group, water_kg: number, at_K: number): void {
+  const brings_J = heatCapacity_J_per_kgK.water * water_kg * (at_K - g.leaving_K())
+  resize(g, water_kg)
+  const rise_K = brings_J / (g.count * g.body.heatCapacity_J_per_K)
+  for (let i = 0; i < g.body.nodes; i++) g.body.temperature_K[i] += rise_K
+}
+
 export interface Given {
   juice_kg: number
   fat_kg: number

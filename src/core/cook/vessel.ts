@@ -132,7 +132,7 @@ export function heatHeld_J(v: Vessel): number {
 
 /** Enthalpy of steam over liquid water at 0 °C, consistent with the constant heat capacity of the liquor. */
 export function vapourEnthalpy_J_per_kg(temperature_K: number): number {
-  return 4200 * (temperature_K - reference_K) + steamTables.latentHeat_J_per_kg(temperature_K)
+  return 4200 * (temperature_K - reference_K) + steamTables.latentHeat_J_per_kg(Math.min(temperature_K, 432))
 }
 
 /** Everything that is food, kg: for closing the books. */

@@ -6,7 +6,7 @@ import { type Group, makeGroup, warm } from './group.ts'
 import { addScaled, emptyLiquor, heatCapacity_J_per_K, liquorOf, liquorParts } from './liquor.ts'
 import { noRecorder, type Recorder } from './recorder.ts'
 import type { BurnCause, EventCode, Phase, RunEvent } from './run.ts'
-import { mixIn, newVessel, reference_K, type Vessel } from './vessel.ts'
+import { mixIn, newVessel, reference_K, type Vessel, vapourEnthalpy_J_per_kg } from './vessel.ts'
 import { stepWet, type WetOrder, type WetStep } from './wet.ts'
 
 /** Everything a walk through a plan carries along. */
@@ -194,6 +194,15 @@ export function dry(
     thermostat_K: thermostat_K(w, setting ?? 'low'),
     on,
     stirred,
+  }
+  if (w.v.vapour_kg > 0) {
+    // Steam left under a lid comes back to a pot that is drying out; its latent heat warms the floor.
+    w.v.base_K +=
+      (w.v.vapour_kg * vapourEnthalpy_J_per_kg(Math.min(w.v.liquor_K, 430)) -
+        4200 * w.v.vapour_kg * (w.v.liquor_K - reference_K)) /
+      w.v.card.base_J_per_K
+    w.v.liquor.water += w.v.vapour_kg
+    w.v.vapour_kg = 0
   }
   stepDry(w.v, step_s, order, dryOut)
   waitBeside(w, step_s)

@@ -1,6 +1,6 @@
 import { steamTables as steam } from '../steam/index.ts'
 import { baseForFlux_K, dryPatch_dK, dryPatchTime_s, type FloorFlux, floorFlux, wettedShare } from './floor.ts'
-import { type Given, resize, ripen, warm } from './group.ts'
+import { drink, type Given, resize, ripen, warm } from './group.ts'
 import { heatCapacity_J_per_K, serum_kg } from './liquor.ts'
 import { bulkViscosity_Pas, meetFloor } from './medium.ts'
 import { freeLiquor_m3, headspace_m3, mixWater, type Vessel } from './vessel.ts'
@@ -96,14 +96,10 @@ export function stepWet(v: Vessel, step_s: number, o: WetOrder, out: WetStep): W
   const wallA = (card.wall_J_per_K * perStep * v.wall_K + o.loss_W_per_K * o.around_K) / wallDen
   const wallB = wallTo / wallDen
   // Liquor: (slope) T' = load + heat from the floor.
-  const slope = liquorHeat * perStep + heatB * perStep + wallTo * (1 - wallB) + more_kg_per_K * hfg * perStep
-  const load =
-    liquorHeat * perStep * v.liquor_K -
-    heatA * perStep +
-    wallTo * wallA -
-    breath_W -
-    lacks_kg * hfg * perStep +
-    more_kg_per_K * hfg * perStep * v.liquor_K
+  const slopeDry = liquorHeat * perStep + heatB * perStep + wallTo * (1 - wallB)
+  const loadDry = liquorHeat * perStep * v.liquor_K - heatA * perStep + wallTo * wallA - breath_W
+  let slope = slopeDry + more_kg_per_K * hfg * perStep
+  let load = loadDry - lacks_kg * hfg * perStep + more_kg_per_K * hfg * perStep * v.liquor_K
 
   const pinnedSaturation = sealed || o.saturation_K <= v.liquor_K + 0.01
   let base_K = v.base_K
@@ -139,26 +135,36 @@ export function stepWet(v: Vessel, step_s: number, o: WetOrder, out: WetStep): W
     excess_W = load + floor_W - slope * liquor_K
   }
 
-  if (o.control === 'hold') {
+  const solve = (): void => {
+    if (o.control !== 'hold') {
+      free(power_W, o.pin_K)
+      return
+    }
     const need_W = slope * o.pin_K - load + o.want_W
     medium.liquor_K = o.pin_K
     medium.saturation_K = o.pin_K + Math.max(0, o.saturation_K - v.liquor_K)
     const wants_K = need_W > 0 ? baseForFlux_K(medium, need_W / wetArea_m2, r.all) : o.pin_K
     const P = need_W + card.base_J_per_K * perStep * (wants_K - v.base_K)
-    if (P > o.most_W) {
-      free(o.most_W, o.pin_K)
-    } else if (P < 0) {
-      power_W = 0
-      free(0, o.pin_K)
-    } else {
-      power_W = P
-      base_K = wants_K
-      liquor_K = o.pin_K
-      floor_W = need_W
-      excess_W = o.want_W
+    power_W = Math.max(0, Math.min(o.most_W, P))
+    if (power_W !== P) {
+      free(power_W, o.pin_K)
+      return
     }
-  } else {
-    free(power_W, o.pin_K)
+    base_K = wants_K
+    liquor_K = o.pin_K
+    floor_W = need_W
+    excess_W = o.want_W
+  }
+  solve()
+  // The straight line through the vapour's density can ask for steam that is not there, or water that is not: then
+  // the headspace takes what there is, and the step is solved once more with that amount fixed.
+  let toHeadspace_kg = lacks_kg + more_kg_per_K * (liquor_K - v.liquor_K)
+  const most_kg = Math.max(0, v.liquor.water)
+  if (toHeadspace_kg > most_kg || toHeadspace_kg < -v.vapour_kg) {
+    toHeadspace_kg = Math.max(-v.vapour_kg, Math.min(most_kg, toHeadspace_kg))
+    slope = slopeDry
+    load = loadDry - toHeadspace_kg * hfg * perStep
+    solve()
   }
 
   // Close the step: what was used is what is booked.
@@ -169,10 +175,6 @@ export function stepWet(v: Vessel, step_s: number, o: WetOrder, out: WetStep): W
   }
   const wall_K = wallA + wallB * liquor_K
   const lost_J = o.loss_W_per_K * (wall_K - o.around_K) * step_s
-  // The straight line through the vapour's density can ask for steam that is not there, or water that is not.
-  const asked_kg = lacks_kg + more_kg_per_K * (liquor_K - v.liquor_K)
-  const toHeadspace_kg = Math.max(-v.vapour_kg, Math.min(asked_kg, v.liquor.water))
-  base_K += ((asked_kg - toHeadspace_kg) * hfg) / card.base_J_per_K
   const e = v.books.energy_J
   e.in += power_W * step_s
   if (lost_J >= 0) e.lost += lost_J
@@ -270,10 +272,11 @@ export function ripenGroups(v: Vessel, step_s: number): void {
     if (core > g.hottestCore_K) g.hottestCore_K = core
     const mean_K = g.leaving_K()
     if (given.absorbed_kg > 0 && inPot) {
-      const takes = Math.min(given.absorbed_kg, Math.max(0, v.liquor.water - 0.005))
+      // No more than half of what is left in one step: the last of it is drunk slowly.
+      const takes = Math.min(given.absorbed_kg, Math.max(0, v.liquor.water * 0.5 - 0.002))
       if (takes > 0) {
-        mixWater(v, -takes, mean_K)
-        resize(g, takes)
+        v.liquor.water -= takes
+        drink(g, takes, v.liquor_K)
         g.absorbed_kg += takes
         v.books.water_kg.absorbed += takes
       }
