@@ -42,8 +42,8 @@ export function stepDry(v: Vessel, step_s: number, o: DryOrder, out: DryStep): D
   const area = card.baseArea_m2
   const boil_K = v.boil_K
   const hfg = steam.latentHeat_J_per_kg(boil_K)
-  const fatHeat = heatCapacity_J_per_K({ ...v.liquor, water: 0 })
-  const floorHeat = card.base_J_per_K + fatHeat
+  const node = evenOut(v, 0)
+  const floorHeat = card.base_J_per_K + node.fatHeat
 
   let faces = 0
   for (const { group } of o.on) faces += face_m2(group) * group.count
@@ -139,14 +139,14 @@ export function stepDry(v: Vessel, step_s: number, o: DryOrder, out: DryStep): D
     } else spare_J += evaporates_J
   }
 
-  ripenDry(v, step_s)
+  ripenDry(v, step_s, node)
   // The pool: what heat is spare boils it away; what is left keeps faces wet.
   const pool_kg = v.liquor.water
   const boils_kg = Math.min(pool_kg, Math.max(0, spare_J / hfg))
   if (boils_kg > 0) {
     v.liquor.water -= boils_kg
     // It leaves at the boil: the floor pays what it still lacked.
-    v.base_K -= (4200 * boils_kg * (boil_K - v.liquor_K)) / card.base_J_per_K
+    v.base_K -= (4200 * boils_kg * (boil_K - node.water_K)) / card.base_J_per_K
     v.books.water_kg.evaporated += boils_kg
     e.leftWithVapour += boils_kg * (4200 * (boil_K - 273.15) + hfg)
   }
@@ -164,7 +164,8 @@ export function stepDry(v: Vessel, step_s: number, o: DryOrder, out: DryStep): D
     side.brown = 1 - (1 - side.brown) * Math.exp(-rate * step_s)
     v.fond_kg += (side.brown - before) * 0.5 * group.mass_kg * c.fondPerMeat
   }
-  settleFloor(v, base0, base_K)
+  // Small debts were paid by the floor during the step; what it gained by the flame goes to floor and fat alike.
+  evenOut(v, floorHeat * (base_K - base0), node)
   v.hot_K = v.base_K
   v.patch_dK = 0
   v.power_W = power_W
@@ -201,7 +202,7 @@ function evaporateFromPiece(v: Vessel, g: Group, most_kg: number, at_K: number, 
   return kg
 }
 
-function ripenDry(v: Vessel, step_s: number): void {
+function ripenDry(v: Vessel, step_s: number, node: Node): void {
   for (const g of v.groups) {
     if (g.where !== 1 && g.where !== 2) continue
     ripen(g, step_s, false, v.c, given)
@@ -216,38 +217,46 @@ function ripenDry(v: Vessel, step_s: number): void {
     if (given.juice_kg > 0) {
       resize(g, -given.juice_kg)
       g.given_kg += given.juice_kg
-      pour(v, 'water', given.juice_kg, 4200, mean)
+      pour(v, 'water', given.juice_kg, 4200, node.water_K - mean)
     }
     if (given.fat_kg > 0) {
       const heat = g.count * g.body.heatCapacity_J_per_K
       g.count *= Math.max(1e-3, (heat - given.fat_kg * 2100) / heat)
       g.mass_kg -= given.fat_kg
       g.fat_kg -= given.fat_kg
-      pour(v, 'fat', given.fat_kg, 2100, mean)
+      pour(v, 'fat', given.fat_kg, 2100, node.floor_K - mean)
     }
   }
 }
 
-/** Something small joins the pan: the floor pays for bringing it to the pan's own temperature. */
-function pour(v: Vessel, part: 'water' | 'fat', kg: number, cp: number, at_K: number): void {
+/** Something small joins the pan: the floor pays for bringing it to the temperature of its kind. */
+function pour(v: Vessel, part: 'water' | 'fat', kg: number, cp: number, rise_K: number): void {
   v.liquor[part] += kg
-  v.base_K -= (kg * cp * (v.liquor_K - at_K)) / v.card.base_J_per_K
+  v.base_K -= (kg * cp * rise_K) / v.card.base_J_per_K
 }
 
-/** Fat rides with the floor, water stays at the boil: move the liquor's temperature and pay the difference. */
-function settleFloor(v: Vessel, base0: number, floor_K: number): void {
-  // v.base_K may have paid small debts during the step: keep them.
-  const debt = v.base_K - base0
-  const liquorHeat = heatCapacity_J_per_K(v.liquor)
-  const fatHeat = liquorHeat - 4200 * v.liquor.water
-  // All of the liquor moves as one node: to the floor when it is fat, to the boil when it is water.
-  const share = liquorHeat > 0 ? fatHeat / liquorHeat : 1
-  const target = share * (floor_K + debt) + (1 - share) * Math.min(floor_K + debt, v.boil_K)
-  // `floorHeat` above counted the fat with the floor at one temperature: undo and redo with the real target.
-  const before = v.liquor_K
-  const floorHeat = v.card.base_J_per_K + fatHeat
-  const total = floorHeat * (floor_K - base0) + v.card.base_J_per_K * debt
-  // total = base ΔT_b + liquor ΔT_l
-  v.base_K = base0 + (total - liquorHeat * (target - before)) / v.card.base_J_per_K
-  v.liquor_K = target
+/** Floor and fat share one temperature; the little water in the pan keeps to the boil. */
+interface Node {
+  readonly floor_K: number
+  readonly water_K: number
+  readonly fatHeat: number
+}
+
+/**
+ * Brings floor, fat and water to their common state by what they hold together. `gained_J` comes on top; with
+ * `before`, floor and liquor are taken to stand where that state left them, but for the debts the floor has paid.
+ */
+function evenOut(v: Vessel, gained_J: number, before?: Node): Node {
+  const all = heatCapacity_J_per_K(v.liquor)
+  const waterHeat = 4200 * v.liquor.water
+  const fatHeat = Math.max(0, all - waterHeat)
+  const liquor_J = before ? fatHeat * before.floor_K + waterHeat * before.water_K : all * v.liquor_K
+  const held_J = v.card.base_J_per_K * v.base_K + liquor_J + gained_J
+  const together_K = held_J / (v.card.base_J_per_K + all)
+  const floor_K =
+    together_K <= v.boil_K ? together_K : (held_J - waterHeat * v.boil_K) / (v.card.base_J_per_K + fatHeat)
+  const water_K = Math.min(together_K, v.boil_K)
+  v.base_K = floor_K
+  v.liquor_K = all > 1e-9 ? (fatHeat * floor_K + waterHeat * water_K) / all : floor_K
+  return { floor_K, water_K, fatHeat }
 }
