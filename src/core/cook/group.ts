@@ -204,7 +204,8 @@ export function drink(g: Group, water_kg: number, at_K: number): void {
   const brings_J = heatCapacity_J_per_kgK.water * water_kg * (at_K - g.leaving_K())
   resize(g, water_kg)
   const rise_K = brings_J / (g.count * g.body.heatCapacity_J_per_K)
-  for (let i = 0; i < g.body.nodes; i++) g.body.temperature_K[i] += rise_K
+  // A layer that holds ice keeps its own enthalpy; nothing that drinks is cooked from frozen to speak of.
+  if (!g.body.frozen()) for (let i = 0; i < g.body.nodes; i++) g.body.temperature_K[i] += rise_K
 }
 
 export interface Given {

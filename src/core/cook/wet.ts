@@ -77,7 +77,7 @@ export function stepWet(v: Vessel, step_s: number, o: WetOrder, out: WetStep): W
     heatB += g.count * g.body.heatPerKelvin_J_per_K
   }
 
-  const liquorHeat = Math.max(20, heatCapacity_J_per_K(v.liquor))
+  const liquorHeat = Math.max(0.1, heatCapacity_J_per_K(v.liquor))
   const hfg = steam.latentHeat_J_per_kg(from_K)
   const sealed = o.lid === 'sealed'
   const space_m3 = headspace_m3(v)
@@ -188,11 +188,11 @@ export function stepWet(v: Vessel, step_s: number, o: WetOrder, out: WetStep): W
   v.vapour_kg += toHeadspace_kg
   if (sealed) v.books.water_kg.vented += leaving_kg
   else v.books.water_kg.evaporated += leaving_kg
-  loseAlcohol(v, leaving_kg)
   v.base_K = base_K
   v.liquor_K = liquor_K
   v.wall_K = wall_K
   v.power_W = power_W
+  loseAlcohol(v, leaving_kg)
 
   ripenGroups(v, step_s)
   swellStarch(v, step_s)

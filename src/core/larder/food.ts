@@ -101,4 +101,12 @@ export interface Food {
   readonly checkLabel: readonly string[]
   /** Source key of the composition, and the record's number in it. */
   readonly source: string
+  /** Titratable acid (acetic, citric, lactic, malic), kg per kg; part of carbohydrate. Absent when none counts. */
+  readonly acid?: number
+  /** Rate of softening as a multiple of the tissue named in `kinetics`; 1 when absent. Red lentils soften faster than beans. */
+  readonly pace?: number
+  /** What rules ask about: "beef", "poultry", "ground-meat", "bone-in", "bean-toxin", "tinned", … See docs/models/larder.md. */
+  readonly tags?: readonly string[]
+  /** Where figures that are not the record's own come from, by field: { collagen: "assumed: …" }. */
+  readonly basis?: Readonly<Record<string, string>>
 }

@@ -7,6 +7,8 @@ export function headlineTime(recipe: Recipe, run: Run): Finding | null {
   const stated = recipe.stated.total
   const [low_s, high_s] = run.clock.total_s
   if (!stated || high_s < 60 || run.base.trips) return null
+  // Overnight soaking is on the printed clock only where the words put it there.
+  const apart_s = stated.high_s > 5 * 3600 ? (run.clock.apart_s ?? 0) : 0
   const byHand = Math.round(run.clock.handsOn_s / 60)
   const summed = `Summed: ${spoken(low_s)} to ${spoken(high_s)}, of which ${byHand} minutes by hand.`
   const parts = [
@@ -32,7 +34,7 @@ export function headlineTime(recipe: Recipe, run: Run): Finding | null {
           ],
         }
       : null
-  if (stated.high_s < low_s * 0.95) {
+  if (stated.high_s < low_s * 0.95 + apart_s * 0.7) {
     const mid_s = roundUp((low_s + high_s) / 2)
     return {
       code: 'headline-time-short',
@@ -45,7 +47,7 @@ export function headlineTime(recipe: Recipe, run: Run): Finding | null {
       cure: cure(mid_s),
     }
   }
-  if (stated.low_s > high_s * 1.35) {
+  if (stated.low_s > high_s * 1.35 + apart_s * 1.3) {
     const mid_s = roundUp((low_s + high_s) / 2)
     return {
       code: 'headline-time-long',

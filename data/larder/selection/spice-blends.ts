@@ -1,0 +1,110 @@
+import { assumed, common, type Entry } from './entry.ts'
+
+const spice = {
+  character: 'spice',
+  tags: 'spice',
+  sugars: [0.03, assumed('as like spices')],
+  fibre: [0.2, assumed('as like spices')],
+} as const
+const blend = { ...spice, tags: 'spice blend', checkLabel: 'mustard celery wheat sulphite' } as const
+const tsp = (low: number, high: number) =>
+  [
+    ['tsp', '', low, high, common],
+    ['tbsp', '', low * 3, high * 3, common],
+  ] as const
+
+export const spiceBlends: readonly Entry[] = [
+  {
+    ...blend,
+    id: 'chilli-powder',
+    name: 'chili powder',
+    also: 'chilli powder, chilli seasoning, dark chilli powder, ground dark chilli powder, chilli spice mix, chilli con carne seasoning, chilli seasoning mix, mexican chilli powder, chilli mix',
+    record: '02009',
+    note: 'a blend with cumin and salt in America, plain ground chilli in Britain and India',
+  },
+  {
+    ...blend,
+    id: 'curry-powder',
+    also: 'medium curry powder, madras curry powder, mild curry powder, hot curry powder, curry spice, jamaican curry powder, ground curry powder, sri lankan curry powder, roasted curry powder',
+    record: '02015',
+  },
+  {
+    ...blend,
+    id: 'garam-masala',
+    also: 'biryani masala, chicken masala, masala, sambar powder, rasam powder, chaat masala, chana masala powder, meat masala, tandoori masala, pav bhaji masala, ground masala, biryani spice mix, garam masala powder, tikka masala spice, goda masala, curry masala',
+    record: '02015',
+    ownWeights: false,
+    weights: tsp(1.8, 2.3),
+    note: 'composition of curry powder stands in',
+  },
+  {
+    ...blend,
+    id: 'ras-el-hanout',
+    also: 'baharat, berbere, advieh, ras el hanout spice mix, berbere spice, moroccan spice mix, moroccan seasoning, seven spice, lebanese seven spice, tagine spice, hawaij, seven-spice mix, moroccan spice, vadouvan, shawarma spice, tagine spice mix, harissa powder, harissa spice, mitmita',
+    record: '02015',
+    ownWeights: false,
+    weights: tsp(1.8, 2.4),
+    note: 'composition of curry powder stands in',
+  },
+  {
+    ...blend,
+    id: 'five-spice',
+    name: 'five-spice powder',
+    also: 'chinese five-spice, chinese five spice powder, five spice, chinese 5-spice powder, 5-spice powder, panch phoron, bengali five spice, chinese five-spice powder',
+    record: '02035',
+    ownWeights: false,
+    weights: tsp(1.8, 2.4),
+    note: 'composition of pumpkin pie spice stands in',
+  },
+  {
+    ...blend,
+    id: 'mixed-spice',
+    also: 'pumpkin pie spice, apple pie spice, ground mixed spice, pumpkin spice, gingerbread spice, mulling spice, pudding spice, speculaas spice, quatre epices, lebkuchen spice',
+    record: '02035',
+    checkLabel: '',
+  },
+  {
+    ...blend,
+    id: 'seasoning-blend',
+    name: 'Cajun seasoning',
+    also: 'cajun seasoning, creole seasoning, jerk seasoning, poultry seasoning, all-purpose seasoning, spice rub, steak seasoning, lemon pepper, bbq rub, barbecue rub, dry rub, cajun spice, italian herb blend, seasoned salt, cajun spice mix, blackening spice, fajita seasoning, fajita seasoning mix, jerk spice, piri piri seasoning, greek seasoning, seafood seasoning, adobo seasoning, adobo, sazon, taco seasoning, taco seasoning mix, taco mix, burrito seasoning, pork rub, crab boil, creole spice, lemon pepper seasoning, mexican seasoning, chicken seasoning, bbq seasoning, seasoning salt, steak spice, meat rub, jerk paste, spice mix, spice blend, seasoning mix, fajita spice mix, taco spice mix, sazon seasoning, goulash seasoning, adobo powder, poultry spice, stew seasoning, stew seasoning mix, beef stew seasoning, sloppy joe mix',
+    record: '02075',
+    salt: [0.2, assumed('blends hold 0 to 40 % salt: read the label')],
+    tags: 'spice blend salty',
+    ownWeights: false,
+    weights: [...tsp(2.3, 4), ['packet', '', 28, 40, `1 to 1.4 oz, ${common}`]],
+    note: 'composition of taco seasoning stands in',
+  },
+  {
+    ...blend,
+    id: 'zaatar',
+    name: "za'atar",
+    also: 'zaatar, zatar, za atar',
+    record: '02042',
+    ownWeights: false,
+    allergens: 'sesame',
+    weights: tsp(1.5, 2.5),
+    note: 'composition of dried thyme stands in',
+  },
+  {
+    ...blend,
+    id: 'dukkah',
+    also: 'duqqa',
+    record: '12023',
+    ownWeights: false,
+    allergens: 'sesame',
+    checkLabel: 'hazelnut almond pistachio',
+    weights: tsp(2, 3),
+    note: 'composition of sesame seeds stands in',
+  },
+  {
+    ...blend,
+    id: 'pickling-spice',
+    also: 'mixed pickling spice',
+    record: '02001',
+    ownWeights: false,
+    weights: tsp(1.8, 2.6),
+    checkLabel: 'mustard',
+    note: 'composition of allspice stands in',
+  },
+]

@@ -1,0 +1,1 @@
+export function findChromium(environment?: Readonly<Record<string, string | undefined>>): string | null

@@ -1,0 +1,1 @@
+export function newEnough(version: string): boolean

@@ -1,0 +1,2 @@
+export function isInstalled(folder: string): boolean
+export function hashOf(folder: string, paths: readonly string[]): string
