@@ -44,8 +44,25 @@ export function cookManuscript(text: string, options: GlassOptions = {}): UnderG
   return { recipe, plan, run, findings: together(queries, found) }
 }
 
-/** Where the run knows better than the words alone, the run speaks: one note, not two, about the same thing. */
+/**
+ * Where the run knows better than the words alone, the run speaks; and what was filled in to be able to cook at all is
+ * said in the query about the same words: one note, not two, about one thing.
+ */
 function together(queries: readonly Finding[], found: readonly Finding[]): Finding[] {
   const said = new Set(found.map((f) => f.code))
-  return [...queries.filter((q) => !said.has(q.code)), ...found].sort(byPlace)
+  const asked = queries.filter((q) => !said.has(q.code))
+  const kept: Finding[] = []
+  for (const f of found) {
+    const about = filledIn.has(f.code) ? asked.findIndex((q) => q.code !== f.code && overlap(q, f)) : -1
+    if (about < 0) kept.push(f)
+    else asked[about] = { ...asked[about], message: `${asked[about].message} ${f.code === 'time-assumed' ? f.message : f.title}`.trim() }
+  }
+  return [...asked, ...kept].sort(byPlace)
+}
+
+/** Codes of the method room that only say what was taken where the words are silent. */
+const filledIn = new Set(['amount-assumed', 'unlisted-assumed', 'to-cover-assumed', 'size-not-said', 'time-assumed', 'level-assumed', 'release-assumed', 'oven-assumed'])
+
+function overlap(a: Finding, b: Finding): boolean {
+  return a.span !== null && b.span !== null && a.span.from < b.span.to && b.span.from < a.span.to
 }

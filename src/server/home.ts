@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { DemonstrationDish } from '../store/index.ts'
@@ -18,10 +18,10 @@ export function version(): string {
   return (JSON.parse(readFileSync(join(home, 'package.json'), 'utf8')) as { version: string }).version
 }
 
+// The dish that works comes first: a newcomer should meet a pot that does what it is meant to do.
+const demonstrationOrder = ['pork-shoulder-leeks-cider', 'white-bean-soup', 'beef-tomato-sauce']
+
 export function demonstrationDishes(): DemonstrationDish[] {
   const folder = join(home, 'examples', 'dishes')
-  return readdirSync(folder)
-    .filter((name) => name.endsWith('.txt'))
-    .sort()
-    .map((name) => ({ id: name.slice(0, -'.txt'.length), text: readFileSync(join(folder, name), 'utf8') }))
+  return demonstrationOrder.map((id) => ({ id, text: readFileSync(join(folder, `${id}.txt`), 'utf8') }))
 }

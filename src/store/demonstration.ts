@@ -23,11 +23,13 @@ export async function layDemonstration(
       .onConflict((conflict) => conflict.doNothing())
       .executeTakeFirst()
     if (!first.numInsertedOrUpdatedRows) return false
-    for (const { id, text } of p.dishes) {
-      await insertDish(tx, titleOf, { id, text, demonstration: true, writer: 'underlid', now: p.now })
+    for (const [index, { id, text }] of p.dishes.entries()) {
+      // The newest comes first in the list: a second between them keeps the order they were given in.
+      const now = new Date(Date.parse(p.now) - index * 1000).toISOString()
+      await insertDish(tx, titleOf, { id, text, demonstration: true, writer: 'underlid', now })
       await tx
         .insertInto('revision')
-        .values({ dish: id, number: 1, parent: null, kind: 'kept', text, note: 'As it came.', saved_at: p.now })
+        .values({ dish: id, number: 1, parent: null, kind: 'kept', text, note: 'As it came.', saved_at: now })
         .execute()
     }
     return true

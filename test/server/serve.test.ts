@@ -65,9 +65,9 @@ const titles = async () => {
 it('lays the three demonstration dishes on first use', async () => {
   const { dishes } = dishList.parse(JSON.parse((await call(paths.dishes)).text))
   expect(dishes.map(({ id, demonstration, revision }) => [id, demonstration, revision])).toEqual([
-    ['beef-tomato-sauce', true, 1],
     ['pork-shoulder-leeks-cider', true, 1],
     ['white-bean-soup', true, 1],
+    ['beef-tomato-sauce', true, 1],
   ])
 })
 

@@ -17,9 +17,9 @@ describe('the title of a manuscript', () => {
   it('is the one the reader finds in each demonstration dish', () => {
     const titles = demonstrationDishes().map(({ text }) => titleOf(text))
     expect(titles).toEqual([
-      'Beef and tomato sauce for a crowd',
       'Pork shoulder with leeks and cider',
       'White bean soup with carrots and sage',
+      'Beef and tomato sauce for a crowd',
     ])
   })
 

@@ -57,7 +57,7 @@ function watchFloor(w: Walk): boolean {
   return false
 }
 
-/** The largest part of what the base stands above clean boiling water, where it is worth a kelvin or two. */
+/** The largest part of what the base stands above clean boiling water, where it is worth a few kelvin. */
 function causeOf(w: Walk): BurnCause | null {
   const p = w.step.parts
   const parts: [BurnCause, number][] = [
@@ -67,7 +67,7 @@ function causeOf(w: Walk): BurnCause | null {
     ['floor', p.floor],
   ]
   const [cause, dK] = parts.reduce((a, b) => (b[1] > a[1] ? b : a))
-  return dK > 2 ? cause : null
+  return dK > 4 ? cause : null
 }
 
 export function hold(w: Walk, op: Op<'hold'>): void {

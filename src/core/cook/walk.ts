@@ -157,11 +157,18 @@ export function wetOrder(w: Walk, o: Partial<WetOrder> & { control: WetOrder['co
 
 /** One step of the wet pot, of the pieces that wait beside it, and of the record. */
 export function step(w: Walk, step_s: number, order: WetOrder): WetStep {
-  stepWet(w.v, step_s, order, w.step)
+  stepWet(w.v, step_s, w.v.lid === 0 ? underThermostat(w, order) : order, w.step)
   waitBeside(w, step_s)
   w.now_s += step_s
   w.recorder.sample(w.v, w.now_s)
   return w.step
+}
+
+/** An open pot's thermostat (or a cook's nose) takes the heat off as the base nears its limit under something thick. */
+function underThermostat(w: Walk, order: WetOrder): WetOrder {
+  const over_dK = w.v.base_K - (thermostat_K(w, w.setting ?? 'high') - 10)
+  if (over_dK <= 0) return order
+  return { ...order, most_W: order.most_W * Math.max(0, 1 - over_dK / 10) }
 }
 
 /** Pieces beside the pot cool in the air and go on cooking from within. */
