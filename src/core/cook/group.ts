@@ -84,7 +84,7 @@ export function tissueOf(food: Food): 'carrot' | 'potato' | 'onion' | 'fibrous' 
   return 'onion'
 }
 
-export function makeGroup(load: Load): Group {
+export function makeGroup(load: Load, as?: Kind): Group {
   if (!load.pieces) throw new TypeError(`${load.name}: a load without pieces belongs to the liquor`)
   const { food, pieces } = load
   const comp = food.composition
@@ -101,7 +101,7 @@ export function makeGroup(load: Load): Group {
     ...(load.frozen ? { freezing: freezingModel(comp) } : {}),
   })
   const n = body.nodes
-  const kind = kindOf(food)
+  const kind = as ?? kindOf(food)
   const water_kg = new Float64Array(n)
   for (let i = 0; i < n; i++) water_kg[i] = load.mass_kg * comp.water * body.share[i]
   const g: Group = {

@@ -236,7 +236,11 @@ export function reduce(w: Walk, op: Op<'reduce'>): void {
   const most_s = op.time_s ? mid(op.time_s) : to_m3 !== null ? 5400 : 600
   let reached = false
   runFor(w, most_s, 10, (dt) => {
-    if (!isWet(w)) return boiledDry(w, dt, op.setting)
+    if (!isWet(w)) {
+      boiledDry(w, dt, op.setting)
+      // Nothing is left to boil down: only a printed time keeps a cook standing there.
+      return op.time_s !== null
+    }
     step(w, dt, wetOrder(w, { control: 'full', most_W: card.power_W * heatShare[op.setting], stirred: op.stirred }))
     // A printed time rules over a printed share: the words say how long to boil.
     reached = to_m3 !== null && liquorVolume_m3(w.v) <= to_m3

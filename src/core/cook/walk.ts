@@ -280,6 +280,27 @@ export function enter(w: Walk, load: Load, how: 'stirred' | 'on-top' | 'on-floor
     b.energy_J.broughtIn += g.heat_J()
     return
   }
+  if (how === 'on-rack') {
+    // Poured into a dish over the water: it warms as a body of its own and mixes with nothing outside the dish.
+    const depth_m = Math.max(0.02, Math.cbrt(load.mass_kg / 1000))
+    const dish = {
+      shape: 'cylinder',
+      thickness_m: depth_m,
+      width_m: depth_m,
+      length_m: depth_m,
+      spread: 0,
+      count: 1,
+      from: 'usual',
+    } as const
+    const g = makeGroup({ ...load, pieces: dish }, 'inert')
+    g.where = 3
+    v.groups.push(g)
+    b.water_kg.in += load.mass_kg * comp.water
+    b.fat_kg.in += g.fat_kg
+    b.salt_kg.in += g.salt_kg
+    b.energy_J.broughtIn += g.heat_J()
+    return
+  }
   const parts = liquorOf(load.food)
   const scaled = emptyLiquor()
   addScaled(scaled, parts, load.mass_kg)

@@ -294,7 +294,7 @@ export function ripenGroups(v: Vessel, step_s: number): void {
     }
     if (given.fat_kg > 0) moveSolid(v, g, 'fat', given.fat_kg, mean_K, 2100)
     if (given.gelatin_kg > 0) moveSolid(v, g, 'gelatin', given.gelatin_kg, mean_K, 1500)
-    saltTo(v, g, step_s)
+    if (g.kind !== 'inert') saltTo(v, g, step_s)
   }
 }
 

@@ -3,7 +3,13 @@ import type { Food } from '../larder/index.ts'
 import type { HeatWord, Range, VerbCode } from '../manuscript/index.ts'
 import type { PotCard } from '../pots/index.ts'
 
-/** The ordered operations that a manuscript asks for, resolved to foods, masses, pieces and clocks. */
+/**
+ * The ordered operations that a manuscript asks for, resolved to foods, masses, pieces and clocks.
+ *
+ * A load enters the vessel once: by the first `add` or `brown` that lists it. `return` brings back what was lifted;
+ * every other operation that lists loads speaks of what is there already (or, for `bench`, not there yet). Loads
+ * without pieces that come in with a `brown` (salt, fat) stay in the vessel when the pieces are lifted out.
+ */
 export interface Plan {
   readonly pot: PotCard
   /** Where the pot was taken from: the caller, the manuscript's words, or the default. */
@@ -29,6 +35,10 @@ export interface Load {
   readonly start_K: number
   readonly frozen: boolean
   readonly span: Span | null
+  /** Water soaked up before it meets the pot, part of `mass_kg` and of `food.composition`; absent when not soaked. */
+  readonly soaked_kg?: number
+  /** True when the mass is not in the words. */
+  readonly assumed?: boolean
 }
 
 /** How a solid is divided: bodies of one shape with one smallest dimension and its spread. */
@@ -56,6 +66,15 @@ interface Common extends Span {
   readonly handsOn: boolean
   /** True when the time stands in the words, false when it is a norm. */
   readonly timed: boolean
+  /** True for what the words do not say but the dish needs: a lid to lock before a hold. */
+  readonly implied?: boolean
+}
+
+/** One item of bench work, as the norms give it. */
+export interface BenchPart {
+  readonly label: string
+  readonly load: number | null
+  readonly time_s: Range
 }
 
 export type PlanOperation = Common &
@@ -65,6 +84,12 @@ export type PlanOperation = Common &
         readonly time_s: Range /** Loads it touches, before they enter a vessel. */
         readonly loads: readonly number[] /** Water soaked up, kg, for soaking. */
         readonly soaked_kg?: number
+        /** Waiting that is not on the clock of the cook: overnight, "plus 4 hours for soaking". */
+        readonly apart?: boolean
+        /** Done while something else works unattended ("meanwhile"): takes clock time only where it outlasts that. */
+        readonly beside?: boolean
+        /** What the time is made of. */
+        readonly parts?: readonly BenchPart[]
       }
     | { readonly kind: 'heat'; readonly setting: HeatWord; readonly time_s: Range | null }
     | {
@@ -116,6 +141,8 @@ export type PlanOperation = Common &
         readonly kind: 'release'
         readonly how: 'natural' | 'vented' | 'natural-then-vented' | 'iced' /** Natural minutes before venting. */
         readonly natural_s: number | null
+        /** A time printed for a release that runs until the float drops ("about 25 minutes"). */
+        readonly said_s?: Range
       }
     | { readonly kind: 'rest'; readonly time_s: Range; readonly heatOff: true }
     | { readonly kind: 'lift'; readonly loads: readonly number[]; readonly time_s: Range }
@@ -130,10 +157,17 @@ export type PlanOperation = Common &
         readonly loads: readonly number[]
         readonly time_s: Range
       }
-    | { readonly kind: 'skim'; readonly time_s: Range }
+    | {
+        readonly kind: 'skim'
+        readonly time_s: Range
+        /** Fat left in the vessel ("pour off all but 1 tablespoon"); absent when all that can be is taken. */
+        readonly leaves_m3?: number
+      }
     | {
         readonly kind: 'season' | 'thicken' | 'mash' | 'serve' | 'chill'
         readonly loads: readonly number[]
         readonly time_s: Range
+        /** Part of the contents that is mashed, 0..1; absent when all. */
+        readonly share?: number
       }
   )
