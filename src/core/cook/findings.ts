@@ -193,7 +193,9 @@ function pieceFindings(run: Draft): Finding[] {
     const span = load.span
     if (p.tender !== null && p.tenderBand) {
       const pct = Math.round(p.tender * 100)
-      if (p.tender < 0.6) {
+      // Bones, hocks and smoked joints are there for their flavour; nobody promised them tender.
+      const flavouring = load.food.tags?.includes('cured') || load.food.composition.protein < 0.12
+      if (p.tender < 0.6 && !flavouring) {
         found.push(
           make(
             'tough',
@@ -205,7 +207,7 @@ function pieceFindings(run: Draft): Finding[] {
             'the run; collagen rates assumed',
           ),
         )
-      } else if (p.tenderBand[0] < 0.7 && p.tender < 0.7) {
+      } else if (p.tenderBand[0] < 0.7 && p.tender < 0.7 && !flavouring) {
         found.push(
           make(
             'barely-tender',
@@ -271,10 +273,12 @@ function browningFindings(run: Draft, w: Walk): Finding[] {
     const op = run.plan.operations.find((o) => o.kind === 'brown' && o.loads.includes(c.load))
     const name = run.plan.loads[c.load].name
     const crowd = c.coverage > 0.75
+    // Mince gives up its juice whatever one does; cooks know it.
+    const fine = (run.plan.loads[c.load].pieces?.thickness_m ?? 1) < 0.012
     found.push(
       make(
         'stews-instead',
-        'warning',
+        fine ? 'hint' : 'warning',
         spanOf(op),
         `The ${name} stews instead of browning.`,
         crowd

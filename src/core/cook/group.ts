@@ -89,8 +89,10 @@ export function makeGroup(load: Load, as?: Kind): Group {
   const { food, pieces } = load
   const comp = food.composition
   const thermal = thermalProperties(comp, 333.15)
+  // A slab has no edges; what is not much wider than thick is warmed through them too.
+  const compact = pieces.shape === 'slab' && Math.min(pieces.width_m, pieces.length_m) < 5 * pieces.thickness_m
   const body = new PieceBody({
-    shape: pieces.shape,
+    shape: compact ? 'brick' : pieces.shape,
     thickness_m: pieces.thickness_m,
     width_m: pieces.width_m,
     length_m: pieces.length_m,

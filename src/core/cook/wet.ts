@@ -72,7 +72,7 @@ export function stepWet(v: Vessel, step_s: number, o: WetOrder, out: WetStep): W
   let heatB = 0
   for (const g of v.groups) {
     if (g.where !== 1 && g.where !== 3) continue
-    g.body.forward(step_s, o.film_W_per_m2K)
+    g.body.forward(step_s, o.film_W_per_m2K, v.liquor_K)
     heatA += g.count * g.body.heatFixed_J
     heatB += g.count * g.body.heatPerKelvin_J_per_K
   }
