@@ -11,7 +11,7 @@ const sameMeasure = (a: Measure | null, b: TruthMeasure | null): boolean =>
   a === null || b === null ? a === b : same(a.low, b.low) && same(a.high, b.high) && a.unit === b.unit
 
 /** Items are compared as sets of words. */
-export const wordSet = (item: string): string =>
+const wordSet = (item: string): string =>
   [
     ...new Set(
       item

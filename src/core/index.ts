@@ -1,5 +1,7 @@
 // The library's public face: the verbs as typed functions, and the types they speak in.
 
+// What they speak in
+export type * from './cook/index.ts'
 // The verbs one by one
 // Pots and constants
 export {
@@ -10,13 +12,11 @@ export {
   type CookOptions,
   cookPlan,
 } from './cook/index.ts'
-// What they speak in
-export type * from './cook/index.ts'
 export type * from './findings/index.ts'
 export { applyCure, byPlace, bySeverityThenPlace } from './findings/index.ts'
 export type { Food } from './larder/index.ts'
-export { readRecipe } from './manuscript/index.ts'
 export type * from './manuscript/index.ts'
+export { readRecipe } from './manuscript/index.ts'
 // Read, plan and cook in one call
 export { cookManuscript, type GlassOptions, type UnderGlass } from './manuscript-under-glass.ts'
 export type { Load, Pieces, Plan, PlanOperation } from './method/index.ts'

@@ -55,13 +55,26 @@ function together(queries: readonly Finding[], found: readonly Finding[]): Findi
   for (const f of found) {
     const about = filledIn.has(f.code) ? asked.findIndex((q) => q.code !== f.code && overlap(q, f)) : -1
     if (about < 0) kept.push(f)
-    else asked[about] = { ...asked[about], message: `${asked[about].message} ${f.code === 'time-assumed' ? f.message : f.title}`.trim() }
+    else
+      asked[about] = {
+        ...asked[about],
+        message: `${asked[about].message} ${f.code === 'time-assumed' ? f.message : f.title}`.trim(),
+      }
   }
   return [...asked, ...kept].sort(byPlace)
 }
 
 /** Codes of the method room that only say what was taken where the words are silent. */
-const filledIn = new Set(['amount-assumed', 'unlisted-assumed', 'to-cover-assumed', 'size-not-said', 'time-assumed', 'level-assumed', 'release-assumed', 'oven-assumed'])
+const filledIn = new Set([
+  'amount-assumed',
+  'unlisted-assumed',
+  'to-cover-assumed',
+  'size-not-said',
+  'time-assumed',
+  'level-assumed',
+  'release-assumed',
+  'oven-assumed',
+])
 
 function overlap(a: Finding, b: Finding): boolean {
   return a.span !== null && b.span !== null && a.span.from < b.span.to && b.span.from < a.span.to

@@ -71,6 +71,8 @@ export interface Ingredient extends Span {
   readonly mass_kg: Range | null
   /** How the mass was found: "as written", "household weight: 1 cup, chopped = 160 g (USDA)", "count, 110 to 230 g each". */
   readonly massFrom: string
+  /** Measure the contract has no code for, in the singular ("glass", "bottle", "knob"); `unit` is null then. */
+  readonly unitWord?: string
 }
 
 /** How a solid is cut. Size is the smallest dimension named or, failing that, the one named. */
@@ -163,6 +165,25 @@ export interface Operation extends Span {
   readonly reduceTo: { readonly share: number | null; readonly volume_m3: number | null } | null
   /** Where it happens when that is not the main vessel: "in a bowl", "in the oven", "in a skillet". */
   readonly place: 'pot' | 'bowl' | 'oven' | 'pan' | 'rack' | 'fridge' | null
+  /** True when `time_s` is for one side of two ("4 minutes a side"). */
+  readonly perSide?: boolean
+  /**
+   * Told beside the course of the method, not part of it: one of two ways ("or chill for 3 hours"), only on a
+   * condition ("if you like peas, add …"), or a time said once more ("2 hours to stew the tails").
+   */
+  readonly aside?: 'alternative' | 'condition' | 'restated'
+  /** Goes on beside what comes before ("Meanwhile, …"). */
+  readonly meanwhile?: boolean
+  /** Where its numbers and words stand, for queries and for shading words by how much they matter. */
+  readonly places?: {
+    readonly verb?: Span
+    readonly time?: Span
+    readonly temperature?: Span
+    readonly heat?: Span
+    readonly pressure?: Span
+    readonly cue?: Span
+    readonly reduceTo?: Span
+  }
 }
 
 /** An ingredient touched by an operation, and how much of it. */
