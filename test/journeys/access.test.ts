@@ -3,7 +3,7 @@ import { createRequire } from 'node:module'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openBrowser, openWorkbench, type Workbench } from '../support/browser.ts'
-import { benchStands, layDish, visit } from './page.ts'
+import { benchStands, layDish, visit, visitor } from './page.ts'
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
@@ -20,7 +20,7 @@ afterAll(async () => {
 
 /** What axe-core finds against WCAG 2.2 AA and its own good practice, as lines that can be read. */
 async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axe)
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe)
   return page.evaluate(async () => {
     // @ts-expect-error the page has axe now
     const { violations } = await window.axe.run(document, { resultTypes: ['violations'] })
@@ -33,61 +33,58 @@ async function violations(page: Page): Promise<string[]> {
 const sideways = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
 
-const phone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true }
+/** The same page by day and by night. */
+async function findings(page: Page): Promise<string[]> {
+  const found: string[] = []
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme })
+    found.push(...(await violations(page)).map((line) => `${colorScheme}: ${line}`))
+  }
+  return found
+}
 
-describe.each(['light', 'dark'] as const)('in the %s axe-core finds nothing', (colorScheme) => {
-  it('on the bench, among the revisions and among the dishes', async () => {
-    const { page, complaints, end } = await visit(browser, await layDish(workbench.address), { colorScheme })
+describe('axe-core finds nothing', () => {
+  it('on the bench, among the revisions and among the dishes, light and dark', async () => {
+    const { page, complaints } = await visit(await visitor(browser), await layDish(workbench.address))
     await benchStands(page)
     await page.locator('.margin .note').first().waitFor()
-    expect(await violations(page)).toEqual([])
+    expect(await findings(page)).toEqual([])
     await page.getByRole('link', { name: 'Revisions' }).click()
     await page.locator('.revisions-sheet').waitFor()
-    expect(await violations(page)).toEqual([])
+    expect(await findings(page)).toEqual([])
     await page.getByRole('link', { name: 'Dishes' }).click()
     await page.locator('.contents-line').first().waitFor()
-    expect(await violations(page)).toEqual([])
+    expect(await findings(page)).toEqual([])
     expect(complaints).toEqual([])
-    await end()
   })
 
-  it('on the bench in a hand, with the pot closed and open', async () => {
-    const { page, complaints, end } = await visit(browser, await layDish(workbench.address), { colorScheme, ...phone })
+  it('in a hand, with the pot closed and open; and nothing runs out sideways, down to 320 px', async () => {
+    const hand = await visitor(browser, { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true })
+    const { page, complaints } = await visit(hand, await layDish(workbench.address))
     await benchStands(page)
     await page.locator('.fold .note').first().waitFor()
-    expect(await violations(page)).toEqual([])
+    expect(await findings(page)).toEqual([])
     await page.getByRole('button', { name: 'Open the pot' }).click()
     await page.locator('.bar-panel svg.glass-pot').waitFor()
-    expect(await violations(page)).toEqual([])
-    expect(complaints).toEqual([])
-    await end()
-  })
-})
+    expect(await findings(page)).toEqual([])
 
-describe('on a narrow page', () => {
-  it('nothing runs out sideways, down to 320 px', async () => {
-    const narrow = { ...phone, viewport: { width: 320, height: 700 } }
-    const { page, end } = await visit(browser, await layDish(workbench.address), narrow)
-    await benchStands(page)
-    await page.locator('.fold .note').first().waitFor()
-    expect(await sideways(page)).toBe(0)
-    await page.getByRole('button', { name: 'Open the pot' }).click()
-    await page.locator('.bar-panel svg.glass-pot').waitFor()
+    await page.setViewportSize({ width: 320, height: 700 })
     expect(await sideways(page)).toBe(0)
     await page.getByRole('button', { name: 'Close the pot' }).click()
+    expect(await sideways(page)).toBe(0)
     await page.getByRole('link', { name: 'Revisions' }).click()
     await page.locator('.revisions-sheet').waitFor()
     expect(await sideways(page)).toBe(0)
     await page.getByRole('link', { name: 'Dishes' }).click()
     await page.locator('.contents-line').first().waitFor()
     expect(await sideways(page)).toBe(0)
-    await end()
+    expect(complaints).toEqual([])
   })
 })
 
 describe('the light', () => {
   it('is chosen in words and kept', async () => {
-    const { page, end } = await visit(browser, workbench.address, { colorScheme: 'light' })
+    const { page } = await visit(await visitor(browser, { colorScheme: 'light' }), workbench.address)
     const ground = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)
     await page.locator('.contents-line').first().waitFor()
     const light = await ground()
@@ -97,6 +94,5 @@ describe('the light', () => {
     await page.reload()
     await page.locator('.contents-line').first().waitFor()
     expect(await ground()).toBe(dark)
-    await end()
   })
 })

@@ -1,13 +1,15 @@
-import type { Browser } from 'playwright-core'
+import type { Browser, BrowserContext } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openBrowser, openWorkbench, type Workbench } from '../support/browser.ts'
-import { benchStands, layDish, press, reading, select, sheetText, visit } from './page.ts'
+import { benchStands, layDish, press, reading, select, sheetText, visit, visitor } from './page.ts'
 
 let browser: Browser
 let workbench: Workbench
+let cook: BrowserContext
 
 beforeAll(async () => {
   ;[browser, workbench] = await Promise.all([openBrowser(), openWorkbench()])
+  cook = await visitor(browser)
 })
 afterAll(async () => {
   await browser?.close()
@@ -16,7 +18,7 @@ afterAll(async () => {
 
 describe('at the bench', () => {
   it('opens the first dish already cooked on the first visit, and the list of dishes from then on', async () => {
-    const { page, complaints, end } = await visit(browser, workbench.address, { known: false })
+    const { page, complaints, end } = await visit(await browser.newContext(), workbench.address)
     await benchStands(page)
     expect(new URL(page.url()).pathname).toMatch(/^\/dishes\/.+/)
     expect(await page.locator('.readings dd').count()).toBe(4)
@@ -31,7 +33,7 @@ describe('at the bench', () => {
   })
 
   it('moves the margin of the base with the liquid, while it is being typed and without a button', async () => {
-    const { page, complaints, end } = await visit(browser, await layDish(workbench.address))
+    const { page, complaints, end } = await visit(cook, await layDish(workbench.address))
     await benchStands(page)
     const before = await reading(page, 'base')
     expect(before).toBeGreaterThan(0)
@@ -43,7 +45,7 @@ describe('at the bench', () => {
   })
 
   it('edits the text by the cure of a note, and takes it back', async () => {
-    const { page, end } = await visit(browser, await layDish(workbench.address))
+    const { page, end } = await visit(cook, await layDish(workbench.address))
     await benchStands(page)
     const cure = page.locator('.margin .note-cure').first()
     await cure.waitFor()
@@ -58,7 +60,7 @@ describe('at the bench', () => {
   })
 
   it('keeps text and strip on one cursor', async () => {
-    const { page, end } = await visit(browser, await layDish(workbench.address))
+    const { page, end } = await visit(cook, await layDish(workbench.address))
     await benchStands(page)
     const moment = page.getByRole('slider')
     await press(page, 'Brown half of the lamb')
@@ -85,7 +87,7 @@ describe('at the bench', () => {
   })
 
   it('can be worked with the keys alone', async () => {
-    const { page, complaints, end } = await visit(browser, await layDish(workbench.address))
+    const { page, complaints, end } = await visit(cook, await layDish(workbench.address))
     await benchStands(page)
     const tabTo = async (name: string | RegExp) => {
       for (let n = 0; n < 40; n++) {
@@ -129,7 +131,7 @@ describe('at the bench', () => {
   })
 
   it('begins a new dish on an empty sheet and cooks what is pasted', async () => {
-    const { page, complaints, end } = await visit(browser, workbench.address)
+    const { page, complaints, end } = await visit(cook, workbench.address)
     await page.getByRole('button', { name: 'Begin a new dish' }).click()
     await benchStands(page)
     await page.getByText('Paste a manuscript here').waitFor()
@@ -155,7 +157,7 @@ describe('at the bench', () => {
   })
 
   it('returns to a kept revision as an edit that can be undone', async () => {
-    const { page, end } = await visit(browser, await layDish(workbench.address))
+    const { page, end } = await visit(cook, await layDish(workbench.address))
     await benchStands(page)
     await select(page, '300 g')
     await page.keyboard.type('350 g')
@@ -176,7 +178,7 @@ describe('at the bench', () => {
   })
 
   it('prints a page worth filing', async () => {
-    const { page, end } = await visit(browser, await layDish(workbench.address))
+    const { page, end } = await visit(cook, await layDish(workbench.address))
     await benchStands(page)
     await page.emulateMedia({ media: 'print' })
     await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')))

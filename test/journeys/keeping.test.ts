@@ -4,14 +4,15 @@ import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import type { Browser } from 'playwright-core'
+import type { Browser, BrowserContext } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openBrowser } from '../support/browser.ts'
-import { benchStands, held, layDish, select, sheetText, visit } from './page.ts'
+import { benchStands, held, layDish, select, sheetText, visit, visitor } from './page.ts'
 
 const home = fileURLToPath(new URL('../..', import.meta.url))
 const folder = mkdtempSync(join(tmpdir(), 'underlid-keeping-'))
 let browser: Browser
+let cook: BrowserContext
 let port: number
 let server: ChildProcess
 let address: string
@@ -54,6 +55,7 @@ beforeAll(async () => {
   port = await freePort()
   address = `http://127.0.0.1:${port}`
   ;[browser] = await Promise.all([openBrowser(), start()])
+  cook = await visitor(browser)
 })
 afterAll(async () => {
   await browser?.close()
@@ -64,7 +66,7 @@ afterAll(async () => {
 describe('nothing typed is lost', () => {
   it('when the page is loaded again in the middle of a word', async () => {
     const bench = await layDish(address)
-    const { page, end } = await visit(browser, bench)
+    const { page, end } = await visit(cook, bench)
     await benchStands(page)
     await select(page, '300 g')
     await page.keyboard.type('350 gra')
@@ -77,7 +79,7 @@ describe('nothing typed is lost', () => {
 
   it('when the server is killed: what stays open is sent when it is back, what was closed when it is opened', async () => {
     const [open, closed] = [await layDish(address), await layDish(address)]
-    const [one, other] = [await visit(browser, open), await visit(browser, closed)]
+    const [one, other] = [await visit(cook, open), await visit(cook, closed)]
     await Promise.all([benchStands(one.page), benchStands(other.page)])
     await kill()
 
@@ -101,8 +103,8 @@ describe('nothing typed is lost', () => {
 
   it('when two windows write at the same time', async () => {
     const bench = await layDish(address)
-    const one = await visit(browser, bench)
-    const other = await visit(browser, bench)
+    const one = await visit(cook, bench)
+    const other = await visit(cook, bench)
     await Promise.all([benchStands(one.page), benchStands(other.page)])
     await select(one.page, '300 g')
     await one.page.keyboard.type('310 g')

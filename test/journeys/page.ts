@@ -1,29 +1,28 @@
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core'
 
-/** A page in a context of its own, with everything the browser complains about. */
+/** A page and everything the browser complains about while it is open. */
 export interface Visit {
   readonly page: Page
   readonly complaints: string[]
   readonly end: () => Promise<void>
 }
 
-/** `known` visitors have been here before and are not led to the first dish. */
-export async function visit(
-  browser: Browser,
-  address: string,
-  options: BrowserContextOptions & { known?: boolean } = {},
-): Promise<Visit> {
-  const { known = true, ...context } = options
-  const opened = await browser.newContext({ viewport: { width: 1440, height: 1000 }, ...context })
-  if (known) await opened.addInitScript(() => localStorage.setItem('underlid:been-here', 'yes'))
-  const page = await opened.newPage()
+/** Somebody who has been here before and is not led to the first dish. Pages of one visitor share what was fetched. */
+export async function visitor(browser: Browser, options: BrowserContextOptions = {}): Promise<BrowserContext> {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 1000 }, ...options })
+  await context.addInitScript(() => localStorage.setItem('underlid:been-here', 'yes'))
+  return context
+}
+
+export async function visit(context: BrowserContext, address: string): Promise<Visit> {
+  const page = await context.newPage()
   const complaints: string[] = []
   page.on('console', (message) => {
     if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text())
   })
   page.on('pageerror', (error) => complaints.push(String(error)))
   await page.goto(address)
-  return { page, complaints, end: () => opened.close() }
+  return { page, complaints, end: () => page.close() }
 }
 
 /** A braise of the journeys' own: the demonstration dishes may change as they please. */

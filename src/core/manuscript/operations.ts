@@ -95,12 +95,12 @@ function slotsOf(text: string, tokens: readonly Token[], split: SplitSentence, c
 function mentionsOf(tokens: readonly Token[], split: SplitSentence, clause: Clause, pantry: Pantry): Mention[] {
   const head = clause.verb === null ? -1 : clause.head
   // "cook for 10 minutes, adding the garlic for the last one"
-  const joining = tokens.findIndex(
-    (token, i) => i > clause.head && i < clause.next && /^(?:adding|topping|sprinkling|scattering)$/u.test(token.low),
-  )
+  let joining = clause.head + 1
+  while (joining < clause.next && !/^(?:adding|topping|sprinkling|scattering)$/u.test(tokens[joining]!.low))
+    joining += 1
   return readMentions(pantry, tokens, clause.at, clause.next, head)
     .filter((mention) => !split.told[mention.at])
-    .map((mention) => (joining >= 0 && mention.at > joining ? { ...mention, late: true } : mention))
+    .map((mention) => (mention.at > joining ? { ...mention, late: true } : mention))
 }
 
 /** "cook and stir for 5 minutes": the stirring is how, not what. */

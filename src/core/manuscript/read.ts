@@ -143,6 +143,3 @@ export function readRecipe(text: string): Recipe {
     ],
   }
 }
-
-/** For tests and scripts that have their own layout. */
-export { understand }

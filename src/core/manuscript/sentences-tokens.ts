@@ -34,8 +34,8 @@ const vulgarCodes: ReadonlySet<number> = new Set([...vulgarMarks].map((mark) => 
 // Tried at one place only (sticky) and without nested repetition. Order: mixed number, fraction, decimal.
 const number = new RegExp(
   [
-    `(\\d{1,4}(?:\\s|-|‑| and )?\\s?[${vulgarMarks}]|\\d{1,3}(?:[ -]|\\sand\\s)\\d{1,2}[/⁄]\\d{1,3}(?![\\d/])|[${vulgarMarks}])`,
-    '(\\d{1,3}[/⁄]\\d{1,3}(?![\\d/]))',
+    `(\\d{1,4}(?:\\s|-|‑| and )?\\s?[${vulgarMarks}]|\\d{1,3}(?:[ -]|\\sand\\s)\\d{1,2}[/⁄][1-9]\\d{0,2}(?![\\d/])|[${vulgarMarks}])`,
+    '(\\d{1,3}[/⁄][1-9]\\d{0,2}(?![\\d/]))',
     '(\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?|\\d+(?:[.,]\\d+)?|\\.\\d+)',
   ].join('|'),
   'y',

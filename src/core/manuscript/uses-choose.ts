@@ -8,6 +8,8 @@ import { type Portion, shareOfListed } from './uses-portions.ts'
 /** "the sauce", "the mixture" alone: the bottle in the list only while that has not been used. */
 export function isVague(book: Book, draft: Draft, mention: Mention): boolean {
   if (!/^(?:sauce|mixture|mix|liquid|soup|stew)$/u.test(mention.head) || mention.next - mention.at > 1) return false
+  // "the following sauce" is the one that is about to be made.
+  if (low(draft, mention.at - 1) === 'following') return true
   return mention.found.every((index) => book.where[index] !== 'list') && draft.verb !== 'serve'
 }
 

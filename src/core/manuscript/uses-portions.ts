@@ -56,7 +56,10 @@ export function portionBefore(text: string, tokens: readonly Token[], floor: num
       shareWord(low) !== undefined
     )
       from -= 1
-    else if (token.kind === 'word' && (unitOfWord(low) || (low.length === 1 && unitAt(text, tokens, from - 1))))
+    else if (
+      token.kind === 'word' &&
+      (unitOfWord(low) || low === 'fl' || (low.length === 1 && unitAt(text, tokens, from - 1)))
+    )
       from -= 1
     else if ((low === '.' || low === '/') && token.joined) from -= 1
     else if (/^(?:to|or)$/u.test(low) && tokens[from]?.kind === 'number' && tokens[from - 2]?.kind === 'number')

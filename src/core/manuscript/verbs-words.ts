@@ -4,7 +4,7 @@ const set = (words: string): ReadonlySet<string> => new Set(words.split(' '))
 
 export const determiners = set(
   'the a an your my our their its his her this that these those each every both all any some half another no enough ' +
-    'remaining either whatever plenty more most few little several enough sufficient some',
+    'remaining either whatever plenty more most few little several enough sufficient some one two three four five six seven eight nine ten twelve',
 )
 export const prepositions = set(
   'of in into on onto with to from at by for over under through thru around about off out between among against across ' +

@@ -5,10 +5,24 @@ import { type Braise, braise, cube, food, PlanBuilder } from '../../support/plan
 
 function sound(run: Run, what: string): void {
   const a = run.account
-  for (const [name, book] of Object.entries({ water: a.water_kg, fat: a.fat_kg, salt: a.salt_kg, energy: a.energy_J })) {
+  for (const [name, book] of Object.entries({
+    water: a.water_kg,
+    fat: a.fat_kg,
+    salt: a.salt_kg,
+    energy: a.energy_J,
+  })) {
     expect(Math.abs(book.closure_share), `${what}: ${name} does not close`).toBeLessThan(1e-3)
   }
-  for (const column of ['liquor_K', 'base_K', 'baseHot_K', 'wall_K', 'gauge_Pa', 'liquid_m3', 'air_share', 'power_W'] as const) {
+  for (const column of [
+    'liquor_K',
+    'base_K',
+    'baseHot_K',
+    'wall_K',
+    'gauge_Pa',
+    'liquid_m3',
+    'air_share',
+    'power_W',
+  ] as const) {
     for (const x of run.series[column]) expect(Number.isFinite(x), `${what}: ${column} is ${x}`).toBe(true)
   }
   const cold = Math.min(...run.series.liquor_K)
@@ -42,7 +56,14 @@ describe('the books close to a thousandth', () => {
     const run = cookPlan(
       b
         .add([meat, wine])
-        .do({ kind: 'simmer', lid: 'on', setting: 'low', vigour: 'simmer', time_s: { low: 7200, high: 7200 }, stirred: false })
+        .do({
+          kind: 'simmer',
+          lid: 'on',
+          setting: 'low',
+          vigour: 'simmer',
+          time_s: { low: 7200, high: 7200 },
+          stirred: false,
+        })
         .plan('dutch-burner'),
     )
     sound(run, 'burner')
@@ -93,7 +114,12 @@ describe('the books close to a thousandth', () => {
 describe('beans and rice drink', () => {
   it('take up what the larder says, and the soup loses that much', () => {
     const b = new PlanBuilder()
-    const beans = b.load('white-bean', 0.3, { shape: 'sphere', thickness_m: 0.008, width_m: 0.008, length_m: 0.012, spread: 0.15, count: 1, from: 'usual' }, 293.15)
+    const beans = b.load(
+      'white-bean',
+      0.3,
+      { shape: 'sphere', thickness_m: 0.008, width_m: 0.008, length_m: 0.012, spread: 0.15, count: 1, from: 'usual' },
+      293.15,
+    )
     const run = cookPlan(
       b
         .add([b.load('water', 1.4), beans])
