@@ -12,8 +12,26 @@ import type { Draft } from './steps-draft.ts'
 import { resolveUses } from './uses.ts'
 import { stockPantry } from './uses-match.ts'
 
-const pressureWords =
-  /\bpressure[- ]?(?:cook|pan|pot|release|valve)|\b(?:high|low|full|to|at|under|let|the) pressure\b|\bpsi\b|\bp\/c\b|\bhp\b|\blp\b|\bnr \d|\bmanual high|\bquick[- ]release/u
+/** Signs that a manuscript cooks under pressure, in small letters. */
+const pressureWords = new RegExp(
+  [
+    'pressure[- ]?(?:cook|pan|pot|release|valve|regulator)',
+    '(?:high|medium|low|full|to|at|under|let|the) pressure\\b',
+    'lock(?:ed)? (?:on )?(?:the )?lid\\b',
+    '(?:psi|p/c|hp|lp|qr|npr)\\b',
+    'nr \\d',
+    'to \\d{1,2} (?:lb|lbs|pounds)\\b',
+    'manual high',
+    'quick[- ]release',
+    'natural (?:steam |pressure )?release',
+    '(?:first|second) (?:red )?ring\\b',
+    'control at \\d',
+    'valve\\b',
+  ]
+    .map((sign) => `\\b${sign}`)
+    .join('|'),
+  'u',
+)
 const hurried = / \+ |\bw\/ |\bthru\b|\bs\/t[ée]\b|\bo\/n\b/u
 const tags = /<\/?(?:p|div|br|li|ul|ol|h[1-6]|table|tr|td|span|html|body)\b/iu
 

@@ -107,8 +107,9 @@ export function cookedAs(state: PotState, slots: Slots, pantry: Pantry): VerbCod
   const vegetable = characters.some(
     (one) => one === 'firm vegetable' || one === 'soft vegetable' || one === 'leafy vegetable',
   )
-  if (vegetable) return 'sweat'
-  return 'fry'
+  // Onions take minutes to soften; garlic for half a minute is fried.
+  const softens = characters.includes('aromatic') && (slots.time === null || slots.time.low_s >= 150)
+  return vegetable || softens ? 'sweat' : 'fry'
 }
 
 /** "sauté": meat and spices fry, vegetables sweat. */

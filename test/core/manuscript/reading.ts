@@ -21,7 +21,8 @@ const list = [
 export const manuscript = (method: string, lines: readonly string[] = list): string =>
   `Beef and beans\n\nServes 6\n\n${lines.join('\n')}\n\n${method}\n`
 
-export const readMethod = (method: string, lines: readonly string[] = list): Recipe => readRecipe(manuscript(method, lines))
+export const readMethod = (method: string, lines: readonly string[] = list): Recipe =>
+  readRecipe(manuscript(method, lines))
 
 const minutes = (time: { low: number; high: number }): string => {
   const shown = (seconds: number): string => (seconds < 60 ? `${seconds} s` : `${Number((seconds / 60).toFixed(2))}`)
