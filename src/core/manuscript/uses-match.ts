@@ -93,6 +93,10 @@ function aliasesOf(food: Food | null, words: ReadonlySet<string>): Set<string> {
   if (food.tags?.includes('poultry')) aliases.add('bird')
   const last = canonical(food.name.split(/[\s,]+/u).at(-1) ?? '')
   if (!generic.has(last) && !flavoured.has(last)) aliases.add(last)
+  for (const name of food.also) {
+    const alias = canonical(name)
+    if (!/[^a-z-]/u.test(alias) && !generic.has(alias) && !flavoured.has(alias)) aliases.add(alias)
+  }
   for (const word of words) aliases.delete(word)
   return aliases
 }

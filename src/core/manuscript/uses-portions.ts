@@ -166,17 +166,16 @@ function listed(ingredient: Ingredient): Measure[] {
 /** Share of the listed amount that an amount in a step is; null when the two cannot be compared. */
 export function shareOfListed(ingredient: Ingredient, amount: NonNullable<Portion['amount']>): number | null {
   const said: Measure = { low: amount.low, high: amount.high, unit: amount.unit }
-  for (const measure of listed(ingredient)) {
-    if (measure.unit === said.unit) {
-      const whole = (measure.low + measure.high) / 2
-      if (whole > 0) return (((said.low + said.high) / 2) * amount.factor) / whole
+  const written = listed(ingredient)
+  // "1 litre (4 cups)": cups are compared with cups.
+  const same = written.find((measure) => measure.unit === said.unit && measure.low + measure.high > 0)
+  if (same) return ((said.low + said.high) * amount.factor) / (same.low + same.high)
+  for (const measure of written) {
+    for (const size of [masses, volumes]) {
+      const part = size(said, amount.factor)
+      const whole = size(measure)
+      if (part !== null && whole !== null && whole > 0) return part / whole
     }
-    const mass = masses(said, amount.factor)
-    const whole_kg = masses(measure)
-    if (mass !== null && whole_kg !== null && whole_kg > 0) return mass / whole_kg
-    const volume = volumes(said, amount.factor)
-    const whole_m3 = volumes(measure)
-    if (volume !== null && whole_m3 !== null && whole_m3 > 0) return volume / whole_m3
   }
   const mass = masses(said, amount.factor)
   if (mass !== null && ingredient.mass_kg) {

@@ -61,7 +61,6 @@ const sameAs = new Map<string, string>(
     cilantro: 'coriander',
     cornflour: 'cornstarch',
     prawn: 'shrimp',
-    scallion: 'spring-onion',
     yoghurt: 'yogurt',
     catsup: 'ketchup',
     garbanzo: 'chickpea',
