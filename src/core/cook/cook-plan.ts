@@ -3,22 +3,8 @@ import { type Constants, constantsWith } from './assumptions.ts'
 import { hold, lock, open, release } from './closed-work.ts'
 import { findingsOf } from './findings.ts'
 import { foams } from './foam.ts'
-import {
-  add,
-  bake,
-  bench,
-  brown,
-  deglaze,
-  fry,
-  giveBack,
-  heat,
-  lift,
-  reduce,
-  rest,
-  simmer,
-  skim,
-  strain,
-} from './open-work.ts'
+import { giveBack, lift, skim, strain } from './hand-work.ts'
+import { add, bake, bench, brown, deglaze, fry, heat, reduce, rest, simmer } from './open-work.ts'
 import { makeRecorder, noRecorder } from './recorder.ts'
 import type { Clock, Run } from './run.ts'
 import { accountOf, pieceVerdicts, sauceOf } from './verdicts.ts'
