@@ -3,6 +3,7 @@
 export { readCut } from './cut.ts'
 export { readIngredients } from './ingredient.ts'
 export { type Cell, type IngredientLine, type Layout, layOut, type Note, type StepText } from './layout.ts'
+export { statedTimes_s } from './queries-times.ts'
 export { readRecipe } from './read.ts'
 export type * from './recipe.ts'
 export { verbCodes } from './recipe.ts'

@@ -177,7 +177,9 @@ const naturalPieces =
 function uncut(known: Understood, ingredient: Ingredient, food: Food | null): Finding[] {
   if (food?.character !== 'collagen cut' || !known.pressed || !known.drafts.some((draft) => draft.verb === 'hold'))
     return []
-  if (naturalPieces.test(ingredient.line) || ingredient.cut?.size_m) return []
+  const byCount =
+    ingredient.unit === null && ingredient.low !== null && (ingredient.pack !== null || ingredient.also.length > 0)
+  if (byCount || naturalPieces.test(ingredient.line) || ingredient.cut?.size_m) return []
   // "in 4 pieces", "2 kg piece": the size follows from the weight.
   const inWords = known.reading.slice(ingredient.from, ingredient.to)
   if (

@@ -168,6 +168,8 @@ function askAboutReleases(known: Understood, course: readonly Draft[]): Finding[
 }
 
 function askAboutLevels(known: Understood, course: readonly Draft[]): Finding[] {
+  // A cooker with a loose weight mostly has one pressure.
+  const weighted = /\b(?:regulator|jiggl\w*|rock(?:s|ing)|weight)\b/iu.test(known.reading)
   let level: string | null = null
   const found: Finding[] = []
   for (const draft of course) {
@@ -179,7 +181,7 @@ function askAboutLevels(known: Understood, course: readonly Draft[]): Finding[] 
     found.push(
       finding({
         code: 'no-pressure-level',
-        severity: 'warning',
+        severity: weighted ? 'hint' : 'warning',
         span: spanOf(draft),
         title: 'High pressure or low?',
         message: `"${wordsAt(known.text, spanOf(draft))}" does not say at which pressure. Most cookers have two.`,

@@ -395,5 +395,4 @@ function readKnown(pantry: Pantry, tokens: readonly Token[], at: number, next: n
 export const isEquipment = (low: string): boolean => equipment.has(low) || equipment.has(canonical(low))
 
 /** Is the word something of the kitchen or made on the way, so that it needs no line in the list? */
-export const needsNoLine = (head: string): boolean =>
-  equipment.has(head) || derived.has(head) || generic.has(head) || alsoFood.has(head)
+export const needsNoLine = (head: string): boolean => equipment.has(head) || derived.has(head) || generic.has(head)

@@ -141,9 +141,9 @@ export const equipment = set(
 export const derived = set(
   'lard juice liquid liquor sauce gravy fat scum foam grease mixture mix marinade batter dough filling stew soup curry dhal risotto pottage chili ragu braise pudding broth ' +
     'everything all rest whole lot content contents remainder it them other one bit drop fond sediment skin bone tendon rind shell stem core seed peel rib gristle peeling scrap ' +
-    'ingredient thing dish meal serving portion piece chunk strip slice cube half quarter end part surface grain edge colour color flavour flavor seasoning taste consistency oil ' +
-    'dripping drippings slurry paste puree roux crust topping base layer packet package instruction direction bowl bag meatball ball roll water ice solid tough leave leftover ' +
-    'service portion pack note step recipe use order minute garnish accompaniment syrup glaze stuffing rice bread cooking roasting thickness size sizes half-moon amount line time ' +
+    'ingredient thing dish meal serving portion piece chunk strip slice cube half quarter end part surface grain edge colour color flavour flavor seasoning taste consistency ' +
+    'dripping drippings slurry paste puree roux crust topping base layer packet package instruction direction bowl bag meatball ball roll water solid tough leave leftover ' +
+    'service portion pack note step recipe use order minute garnish accompaniment syrup glaze stuffing cooking roasting thickness size sizes half-moon amount line time ' +
     'vegetable veggie meat green herb spice aromatic seasonings spicing trimming excess food bouquet garni poaching starch steam',
 )
 

@@ -212,6 +212,9 @@ function namesMade(draft: Draft): boolean {
 
 function noteUnlisted(book: Book, draft: Draft, index: number, mention: Mention): void {
   const water = mention.head === 'water' || mention.head === 'ice'
+  // "stir into the chili": the pot, not a purchase.
+  const to = low(draft, mention.at - 1) === 'the' ? mention.at - 2 : mention.at - 1
+  if (/^(?:to|into|over|onto)$/u.test(low(draft, to))) return
   if (inBrackets(draft, mention.at) || (!water && needsNoLine(mention.head))) return
   const { from } = draft.tokens[mention.at]!
   book.unlisted.push({ from, to: draft.tokens[mention.next - 1]!.to, draft: index, head: mention.head, water })

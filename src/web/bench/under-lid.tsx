@@ -81,7 +81,8 @@ function Bar({ run, time_s, pace, onTime, onWords }: UnderLidProps) {
         </>
       )}
       <p className="bar-foot">
-        <span className="aside">{momentSentence(run, Math.round(time_s))}</span>{' '}
+        {/* Opened, the strip says it itself. */}
+        <span className="aside">{open ? '' : momentSentence(run, Math.round(time_s))}</span>{' '}
         <button
           type="button"
           className="do"
