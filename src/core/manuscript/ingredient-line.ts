@@ -220,7 +220,9 @@ function readRow(text: string, cells: readonly Cell[]): LineRead | null {
   if (!first) return null
   const columns = cells.filter((c) => c.column === 'weight' || c.column === 'measure')
   const amounts = columns.map((c) => ({ cell: c, tokens: wordsIn(text, c) })).filter((c) => c.tokens.length > 0)
-  const read = amounts.map((a) => amountAt(text, a.tokens, 0)).filter((a): a is Amount => a !== null && a.low !== null)
+  const found = amounts.map((a) => ({ tokens: a.tokens, amount: amountAt(text, a.tokens, 0) }))
+  const told = found.filter((a) => a.amount !== null && a.amount.low !== null)
+  const read = told.map((a) => a.amount as Amount)
   const main = read[0] ?? null
   const lead = main ? null : amountAt(text, name, 0)
   const item = lead
@@ -231,7 +233,7 @@ function readRow(text: string, cells: readonly Cell[]): LineRead | null {
   const amount = main ?? lead
   const also = read.slice(1).flatMap((a) => [{ low: a.low!, high: a.high!, unit: a.unit }, ...a.also])
   const prep = [item.prep, remark].filter(Boolean).join(', ') || null
-  const place = amounts.find((a) => main && a.tokens.length > 0)?.tokens
+  const place = told[0]?.tokens
   const all = [...name, ...amounts.flatMap((a) => a.tokens), ...note]
   return {
     from: Math.min(...all.map((t) => t.from)),

@@ -34,7 +34,8 @@ const columnNames: readonly [Cell['column'], RegExp][] = [
   ['issue', /issue|purchas|^a\.?p\.?$/],
   ['note', /note|prep|method|comment|remark/],
   ['weight', /weight|grams|metric|^g$|^kg$/],
-  ['measure', /./],
+  // An empty head matches too: a torn table still has columns.
+  ['measure', /^/],
 ]
 
 /** What the columns under these heads hold. */

@@ -244,3 +244,10 @@ describe('any text', () => {
     expect(long).toBeLessThan(Math.max(short, 20) * 30)
   })
 })
+
+it('says so when no step can be followed, and asks nothing else', () => {
+  const text =
+    'Gulasch\n\n800 g Rindfleisch\n3 Zwiebeln\n\nDas Fleisch anbraten. Zwiebeln zugeben und 2 Stunden schmoren.\n'
+  const { queries } = readRecipe(text)
+  expect(queries.map((q) => q.code)).toEqual(['nothing-followed'])
+})
