@@ -3,7 +3,7 @@ import { standardPressure_Pa, steamTables } from '../steam/index.ts'
 import type { Constants } from './assumptions.ts'
 import { type Books, openBooks } from './books.ts'
 import type { Group } from './group.ts'
-import { emptyLiquor, heatCapacity_J_per_K, type Liquor, mass_kg, volume_m3 } from './liquor.ts'
+import { emptyLiquor, heatCapacity_J_per_K, type Liquor, volume_m3 } from './liquor.ts'
 
 /** The state of one vessel and of what waits beside it. Mutable: the loop writes in place. */
 export interface Vessel {
@@ -133,9 +133,4 @@ export function heatHeld_J(v: Vessel): number {
 /** Enthalpy of steam over liquid water at 0 °C, consistent with the constant heat capacity of the liquor. */
 export function vapourEnthalpy_J_per_kg(temperature_K: number): number {
   return 4200 * (temperature_K - reference_K) + steamTables.latentHeat_J_per_kg(Math.min(temperature_K, 432))
-}
-
-/** Everything that is food, kg: for closing the books. */
-export function foodMass_kg(v: Vessel): number {
-  return mass_kg(v.liquor) + v.groups.reduce((sum, g) => sum + g.mass_kg, 0)
 }
