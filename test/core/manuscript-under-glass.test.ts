@@ -80,3 +80,20 @@ describe('any pot, any text', () => {
     expect(() => cookManuscript('Soup', { pot: 'wok' })).toThrow(/wok.*electric-6qt/)
   })
 })
+
+describe('a pot that is too small', () => {
+  it('is said to be so, whatever the pot', () => {
+    const crowd = dish('pork-shoulder-leeks-cider').replace('1.2 kg boneless', '9 kg boneless')
+    for (const pot of ['electric-6qt', 'dutch-burner', 'dutch-oven']) {
+      expect(
+        cookManuscript(crowd, { pot }).findings.map((f) => f.code),
+        pot,
+      ).toContain('does-not-fit')
+    }
+  })
+  it('does not count mashed beans as water given up', () => {
+    const { run } = cookManuscript(dish('white-bean-soup'))
+    const beans = run.pieces.find((p) => run.plan.loads[p.load].food.character === 'pulse')!
+    expect(beans.waterLost_kg).toBeLessThan(0.02)
+  })
+})

@@ -37,6 +37,8 @@ export function cookPlan(plan: Plan, options: CookOptions = {}): Run {
   plan.operations.forEach((op, index) => {
     w.at = index
     perform(w, op)
+    // A pot that is never locked is judged at its fullest.
+    if (!plan.pot.regulator) w.fill_m3 = Math.max(w.fill_m3, contentsVolume_m3(w.v))
   })
   if (w.v.lid === 2) open(w)
   if (w.fill_m3 === 0) w.fill_m3 = contentsVolume_m3(w.v)

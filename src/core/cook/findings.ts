@@ -118,6 +118,19 @@ function floorFindings(run: Draft): Finding[] {
 function fillFindings(run: Draft, w: Walk): Finding[] {
   const found: Finding[] = []
   const { pot } = run.plan
+  if (run.fill.volume_m3 > pot.capacity_m3) {
+    return [
+      make(
+        'does-not-fit',
+        'blocking',
+        spanOf(run.plan.operations.find((op) => op.kind === 'lock' || op.kind === 'simmer' || op.kind === 'bake')),
+        `It does not fit: ${(run.fill.volume_m3 * 1e3).toFixed(1)} litres.`,
+        `The ${pot.name} holds ${(pot.capacity_m3 * 1e3).toFixed(1)} litres to the brim. What the run says of so much food in it is not to be relied on.`,
+        'A larger pot, or less at once.',
+        "the pot's card",
+      ),
+    ]
+  }
   if (!pot.regulator || (run.clock.hold_s === null && !run.base.trips && !w.neverAtPressure)) return found
   const swells = foams(run.plan)
   const line = `${swells ? 'half' : 'two thirds'} of the pot, ${(run.fill.limit * pot.capacity_m3 * 1e3).toFixed(1)} litres`

@@ -41,6 +41,8 @@ export interface Group {
   given_kg: number
   /** Juice on the plate beside the pot: it goes back with the pieces. */
   plateJuice_kg: number
+  /** Water that was mashed into the liquor with the rest of the food: gone from the load, but not given up. */
+  mashed_kg: number
   absorbed_kg: number
   firstMass_kg: number
   /** 0 not in yet, 1 in the pot, 2 beside it, 3 on a rack, 4 gone. */
@@ -123,6 +125,7 @@ export function makeGroup(load: Load, as?: Kind): Group {
     gelatinLeft_kg: 0,
     given_kg: 0,
     plateJuice_kg: 0,
+    mashed_kg: 0,
     absorbed_kg: 0,
     firstMass_kg: load.mass_kg,
     where: 0,
@@ -163,6 +166,7 @@ const carried = [
   'given_kg',
   'absorbed_kg',
   'plateJuice_kg',
+  'mashed_kg',
   'firstMass_kg',
 ] as const
 

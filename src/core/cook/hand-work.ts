@@ -34,6 +34,7 @@ export function mash(w: Walk, op: Op<'mash'>): void {
     g.salt_kg -= salt
     for (let i = 0; i < g.water_kg.length; i++) g.water_kg[i] *= 1 - part
     g.given_kg += water
+    g.mashed_kg += water
     if (part >= 1) g.where = 4
   }
   stir(w)

@@ -14,7 +14,7 @@ export function pieceVerdicts(w: Walk): PieceVerdict[] {
 
 function verdictOn(g: Group): PieceVerdict {
   const first = g.load.mass_kg
-  const lost = g.kind === 'meat' ? first * g.food.composition.water - waterIn(g) : g.given_kg
+  const lost = g.kind === 'meat' ? first * g.food.composition.water - waterIn(g) : g.given_kg - g.mashed_kg
   const base = {
     load: g.load.id,
     coldest_K: g.hottestCore_K,
