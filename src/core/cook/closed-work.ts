@@ -246,7 +246,7 @@ function vent(w: Walk): void {
     for (const g of v.groups) if (g.where === 1) heat += g.count * g.body.heatCapacity_J_per_K * 0.5
     const drop_K = (steam_kg * steam.latentHeat_J_per_kg(v.liquor_K)) / heat
     const target_K = Math.max(v.boil_K, v.liquor_K - drop_K)
-    const s = step(
+    step(
       w,
       dt,
       wetOrder(w, {
@@ -257,7 +257,6 @@ function vent(w: Walk): void {
         film_W_per_m2K: w.c.filmSteam_W_per_m2K,
       }),
     )
-    void s
     flashInside(w)
     v.air_kg *= 0.96
     if (v.liquor_K <= v.boil_K + 0.05) break

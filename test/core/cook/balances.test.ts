@@ -70,7 +70,6 @@ describe('the books close to a thousandth', () => {
     expect(run.pieces[0].tender).toBeGreaterThan(0.4)
   })
   it('with meat from frozen, and its core comes up later', () => {
-    const frozen = new PlanBuilder()
     const run = (start_K: number): Run => {
       const b = new PlanBuilder()
       const meat = b.load('lamb-shoulder', 0.9, cube(0.05), start_K)
@@ -83,7 +82,6 @@ describe('the books close to a thousandth', () => {
           .plan(),
       )
     }
-    void frozen
     const cold = run(255.15)
     const chilled = run(278.15)
     sound(cold, 'frozen')
